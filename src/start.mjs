@@ -38,14 +38,18 @@ register();
 await import(entry);
 
 function installWhatTheLockfileSays() {
-  const wanted = createHash('sha256').update(readFileSync(`${root}/package-lock.json`)).digest('hex');
+  const wanted = createHash('sha256')
+    .update(readFileSync(`${root}/package-lock.json`))
+    .digest('hex');
   const stamp = `${root}/node_modules/.installed-from`;
   if (existsSync(stamp) && readFileSync(stamp, 'utf8') === wanted) return;
   console.error('Installing what the lockfile says (once; a minute or two)…');
   const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm';
   const done = spawnSync(npm, ['ci', '--no-audit', '--no-fund'], { cwd: root, stdio: ['ignore', 2, 2] });
   if (done.status !== 0) {
-    console.error('The install did not finish; see the lines above. Nothing else was changed. Run the same command again.');
+    console.error(
+      'The install did not finish; see the lines above. Nothing else was changed. Run the same command again.',
+    );
     process.exit(1);
   }
   writeFileSync(stamp, wanted);
