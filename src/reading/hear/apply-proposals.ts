@@ -1,0 +1,48 @@
+import type { Heard } from '../record.ts';
+import type { Token } from '../text.ts';
+import { isOpen, type Proposal } from './hearing.ts';
+
+/** Carries out the proposals from left to right, the longer first; one that overlaps an earlier one is dropped. */
+export function applyProposals(
+  tokens: readonly Token[],
+  proposals: readonly Proposal[],
+): { tokens: Token[]; heard: Heard[] } {
+  const out: Token[] = [];
+  const heard: Heard[] = [];
+  let at = 0;
+  for (const proposal of [...proposals].sort((a, b) => a.from - b.from || b.to - a.to)) {
+    if (proposal.from < at || !changes(tokens, proposal)) continue;
+    out.push(...tokens.slice(at, proposal.from));
+    const said = tokens.slice(proposal.from, proposal.to);
+    out.push(...readAs(said, proposal.meant));
+    heard.push({
+      said: writtenText(said),
+      meant: proposal.meant.join(' '),
+      why: proposal.why,
+      start: said[0]!.start,
+      end: said.at(-1)!.end,
+    });
+    at = proposal.to;
+  }
+  out.push(...tokens.slice(at));
+  return { tokens: out.map((token, index) => ({ ...token, index })), heard };
+}
+
+function changes(tokens: readonly Token[], { from, to, meant }: Proposal): boolean {
+  if (to <= from || meant.length === 0 || !isOpen(tokens, from, to)) return false;
+  return meant.length !== to - from || meant.some((word, at) => word !== tokens[from + at]!.lower);
+}
+
+/** Word for word where the counts agree; otherwise each word meant covers all that was said. */
+function readAs(said: readonly Token[], meant: readonly string[]): Token[] {
+  if (said.length === meant.length) return said.map((token, at) => ({ ...token, lower: meant[at]! }));
+  const whole = { ...said[0]!, kind: 'word' as const, text: writtenText(said), end: said.at(-1)!.end };
+  return meant.map((lower) => ({ ...whole, lower }));
+}
+
+/** The note's own words; the gap between two tokens is written as one space however wide it was. */
+function writtenText(said: readonly Token[]): string {
+  return said
+    .map((token, at) => (at > 0 && said[at - 1]!.end < token.start ? ' ' : '') + token.text)
+    .join('');
+}

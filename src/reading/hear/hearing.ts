@@ -1,0 +1,33 @@
+/** What the passes of a hearing look at: the words, which of them are settled, and what stands around a place. */
+import type { Token } from '../text.ts';
+import type { HearContext } from './hear.ts';
+
+export interface Hearing {
+  tokens: Token[];
+  context: HearContext;
+}
+
+/** Read tokens `from` to `to` (excluded) as `meant`, one entry a token. */
+export interface Proposal {
+  from: number;
+  to: number;
+  meant: string[];
+  why: string;
+}
+
+export const hearingOf = (tokens: Token[], context: HearContext): Hearing => ({ tokens, context });
+
+/** Straight, lower-case form of a token as written; differs from `lower` once the token has been read as another. */
+export const asWritten = (token: Token): string => token.text.toLowerCase().replaceAll('’', "'");
+
+export const isSettled = (token: Token): boolean => token.lower !== asWritten(token);
+
+/** Whether tokens `from` to `to` are open to change: words of the note that nothing has touched yet. */
+export function isOpen(tokens: readonly Token[], from: number, to: number): boolean {
+  if (from < 0 || to > tokens.length) return false;
+  for (let at = from; at < to; at++) {
+    const token = tokens[at]!;
+    if (token.kind === 'mark' || isSettled(token)) return false;
+  }
+  return true;
+}
