@@ -1,0 +1,176 @@
+/** One interface a table, as the migrations lay them down. JSON columns hold text; the verbs parse them. */
+export interface Tables {
+  farm: FarmRow;
+  seasons: SeasonRow;
+  crews: CrewRow;
+  fields: FieldRow;
+  plots: PlotRow;
+  crops: CropRow;
+  notes: NoteRow;
+  photos: PhotoRow;
+  note_photos: { note_id: string; photo_id: string; place: number };
+  readings: { note_id: string; reader: string; read_at: string; reading: string };
+  facts: FactRow;
+  corrections: CorrectionRow;
+  steps: StepRow;
+  follow_ups: FollowUpRow;
+}
+
+export interface FarmRow {
+  id: string;
+  name: string;
+  /** IANA name, `Asia/Manila`. */
+  time_zone: string;
+  latitude: number | null;
+  longitude: number | null;
+  updated_at: string;
+}
+
+export interface SeasonRow {
+  id: string;
+  name: string;
+  starts_on: string;
+  ends_on: string;
+}
+
+export interface CrewRow {
+  id: string;
+  name: string;
+  leader: string | null;
+  people: number | null;
+}
+
+export interface FieldRow {
+  code: string;
+  name: string;
+}
+
+export interface PlotRow {
+  code: string;
+  /** JSON: string[], the names that people say. */
+  names: string;
+  field: string | null;
+  /** JSON: factor -> level. */
+  treatment: string;
+  replicate: number | null;
+  /** Place in the walking order, from 1. */
+  walk: number | null;
+  width_m: number | null;
+  length_m: number | null;
+  /** JSON: [longitude, latitude][], not closed. */
+  boundary: string | null;
+  updated_at: string;
+}
+
+export interface CropRow {
+  id: string;
+  plot: string;
+  season: string | null;
+  variety: string | null;
+  days_to_maturity: number | null;
+  /** `transplanted`, `wet seeded` or `dry seeded`. */
+  establishment: string | null;
+  sown_on: string | null;
+  planted_on: string | null;
+  row_cm: number | null;
+  hill_cm: number | null;
+  /** JSON: string[], what the protocol wants of this plot. */
+  protocol: string;
+  updated_at: string;
+}
+
+export interface NoteRow {
+  /** Made by the client, so that sending twice keeps one. */
+  id: string;
+  /** Local at the farm, `YYYY-MM-DDTHH:MM`. */
+  observed_at: string;
+  /** Instant, UTC. */
+  received_at: string;
+  author: string;
+  plot: string | null;
+  channel: 'typed' | 'dictated';
+  text: string;
+  /** JSON: the phone's own position at capture {latitude, longitude, accuracyM}, or null. */
+  position: string | null;
+}
+
+export interface PhotoRow {
+  /** SHA-256 of the original's bytes, hex. */
+  id: string;
+  bytes: number;
+  /** `jpeg`, `png`, … by the first bytes of the file. */
+  kind: string;
+  name: string;
+  received_at: string;
+  width: number | null;
+  height: number | null;
+  taken_wall: string | null;
+  taken_offset: string | null;
+  taken_offset_source: string | null;
+  taken_utc: string | null;
+  position_status: string;
+  latitude: number | null;
+  longitude: number | null;
+  accuracy_m: number | null;
+  /** JSON: position and time as read, whole. */
+  metadata: string;
+  plot: string | null;
+  /** `note`, `words`, `order`, `position` or `person`. */
+  placed_by: string | null;
+  straight_down: number;
+  cover_percent: number | null;
+  cover: string | null;
+}
+
+export interface FactRow {
+  id: string;
+  note_id: string;
+  place: number;
+  list: string;
+  plot: string | null;
+  /** Kind, stage, quantity or attribute; `age`, `lesson`, `unvisited` where the list has no kinds. */
+  kind: string;
+  status: string | null;
+  observed_at: string;
+  /** `reading` or `person`. */
+  origin: string;
+  fact: string;
+  words: string;
+  /** JSON: Span[]. */
+  evidence: string;
+  trace: string | null;
+}
+
+export interface CorrectionRow {
+  id: string;
+  note_id: string;
+  at: string;
+  by_whom: string;
+  verb: 'strike' | 'change' | 'add';
+  /** JSON: the fact that stood there. */
+  target: string | null;
+  /** JSON: the fact that stands instead. */
+  fact: string | null;
+  undone_at: string | null;
+}
+
+export interface StepRow {
+  id: string;
+  item_id: string;
+  at: string;
+  by_whom: string;
+  kind: string;
+  plot: string | null;
+  step: string;
+}
+
+export interface FollowUpRow {
+  id: string;
+  plot: string | null;
+  kind: string;
+  state: string;
+  due_from: string | null;
+  due_to: string | null;
+  who: string | null;
+  item: string;
+}
