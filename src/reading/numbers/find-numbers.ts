@@ -1,0 +1,349 @@
+/** Every number of a note, in digits or in words, with what kind of number it is. */
+import type { Token } from '../text.ts';
+import {
+  COUNTED_THINGS,
+  ORDINALS,
+  PARTS,
+  SOUND_ALIKES,
+  TENS,
+  UNIT_BEFORE_WHICH_ONLY_A_NUMBER_STANDS,
+  UNITS,
+  VULGAR_FRACTIONS,
+} from './number-words.ts';
+import { type Cardinal, readAddedPart, readCardinal, touches } from './read-cardinal.ts';
+
+export type NumberForm = 'cardinal' | 'ordinal' | 'fraction' | 'percent' | 'range' | 'share';
+
+/**
+ * `first` and `last` are token indexes, both included. A range holds its middle in `value`; a percent is 0 to 100;
+ * a fraction is 0 to 1; a share (`4 of 25 hills`) holds 4 in `value` and 25 in `of`.
+ */
+export interface NumberFound {
+  first: number;
+  last: number;
+  value: number;
+  low?: number;
+  high?: number;
+  form: NumberForm;
+  of?: number;
+  /** Of a range in percent, and of a share in ranges. */
+  percent?: boolean;
+  /** `a couple`, `almost half`: said loosely. */
+  vague?: boolean;
+}
+
+/** Left to right, without overlaps. Linear in the number of tokens; never throws. */
+export function findNumbers(tokens: Token[]): NumberFound[] {
+  const found: NumberFound[] = [];
+  for (let at = 0; at < tokens.length; ) {
+    const number = readNumber(tokens, at);
+    if (number) found.push(number);
+    at = number ? number.last + 1 : at + 1;
+  }
+  return joinShares(tokens, found);
+}
+
+function readNumber(tokens: Token[], at: number): NumberFound | null {
+  const range = readRange(tokens, at);
+  if (range) return asPercent(tokens, range);
+  const fraction = readFraction(tokens, at);
+  if (fraction) return fraction;
+  const ordinal = readOrdinal(tokens, at);
+  if (ordinal) return ordinal;
+  const amount = readAmount(tokens, at) ?? readCross(tokens, at) ?? readSoundAlike(tokens, at);
+  if (!amount) return null;
+  return asPercent(tokens, {
+    first: at,
+    last: amount.last,
+    value: amount.value,
+    form: 'cardinal',
+    ...(amount.vague && { vague: true }),
+  });
+}
+
+/** The second side of `25x20`, which stands as one word `x20`. */
+function readCross(tokens: Token[], at: number): Cardinal | null {
+  const side = /^x(\d{1,4})$/.exec(tokens[at]?.lower ?? '');
+  return side && tokens[at - 1]?.kind === 'number'
+    ? { value: Number(side[1]), last: at, spelled: false }
+    : null;
+}
+
+/** A cardinal with what is added to it: `one and a half`, `2 1/2`, `4½`, `minus twelve`, `a couple`. */
+function readAmount(tokens: Token[], at: number): (Cardinal & { vague?: boolean }) | null {
+  const sign = readSign(tokens, at);
+  if (sign > at) {
+    const amount = readCardinal(tokens, sign);
+    return amount && { ...amount, value: -amount.value };
+  }
+  if (isPronoun(tokens, at)) return null;
+  const couple = readCouple(tokens, at);
+  if (couple) return couple;
+  const whole = readCardinal(tokens, at);
+  if (!whole) return null;
+  const added = readAddedPart(tokens, whole.last + 1) ?? readSlashAfterWhole(tokens, whole);
+  return added ? { ...whole, value: whole.value + added.value, last: added.last } : whole;
+}
+
+const readSlashAfterWhole = (tokens: Token[], whole: Cardinal) => {
+  const slash = whole.spelled ? null : readSlash(tokens, whole.last + 1);
+  return slash && !touches(tokens, whole.last + 1) ? slash : null;
+};
+
+/** Index behind `minus`, or behind a dash that follows a space and touches the figure; else `at`. */
+function readSign(tokens: Token[], at: number): number {
+  if (tokens[at]?.lower === 'minus') return at + 1;
+  const dash = tokens[at]?.lower === '-' || tokens[at]?.lower === '−';
+  return dash && at > 0 && !touches(tokens, at) && touches(tokens, at + 1) ? at + 1 : at;
+}
+
+const BEFORE_PRONOUN = new Set(
+  'this that which any every another other each no the odd sick bad good last next these those'.split(' '),
+);
+
+/** `this one`, `the other one`: no number. */
+function isPronoun(tokens: Token[], at: number): boolean {
+  return (
+    tokens[at]?.lower === 'one' &&
+    BEFORE_PRONOUN.has(tokens[at - 1]?.lower ?? '') &&
+    !COUNTED_THINGS.has(tokens[at + 1]?.lower ?? 'one')
+  );
+}
+
+function readCouple(tokens: Token[], at: number): (Cardinal & { vague: true }) | null {
+  const start = tokens[at]?.lower === 'a' ? at + 1 : at;
+  if (tokens[start]?.lower !== 'couple') return null;
+  return {
+    value: 2,
+    last: tokens[start + 1]?.lower === 'of' ? start + 1 : start,
+    spelled: true,
+    vague: true,
+  };
+}
+
+const RANGE_MARKS = new Set(['-', '–', '—']);
+const RANGE_WORDS = new Set(['to', 'or', 'till', 'until', 'upto', 'up']);
+
+/** `5-6`, `five to six`, `10 or 12`, `between 5 and 6`, `five six per hill`: low must lie under high. */
+function readRange(tokens: Token[], at: number): NumberFound | null {
+  const between = tokens[at]?.lower === 'between';
+  const low = readAmount(tokens, between ? at + 1 : at);
+  if (!low || low.value < 0) return null;
+  const join = tokens[low.last + 1]?.lower ?? '';
+  const unitBetween = join === '%' || join === 'percent';
+  const joinAt = unitBetween ? low.last + 2 : low.last + 1;
+  const joinWord = tokens[joinAt]?.lower ?? '';
+  const joined = between ? joinWord === 'and' : RANGE_WORDS.has(joinWord) || RANGE_MARKS.has(joinWord);
+  const highAt = !joined ? low.last + 1 : joinWord === 'up' ? joinAt + 2 : joinAt + 1;
+  if (joined && isJoinOfCodes(tokens, at, joinAt)) return null;
+  const high = readAmount(tokens, highAt);
+  if (!high || high.value <= low.value) return null;
+  if (!joined && !isSideBySide(tokens, at, low, high)) return null;
+  if (joined && tokens[high.last + 1]?.lower === joinWord && RANGE_MARKS.has(joinWord)) return null;
+  const lowValue = scaledLow(low, high);
+  return {
+    first: at,
+    last: high.last,
+    value: (lowValue + high.value) / 2,
+    low: lowValue,
+    high: high.value,
+    form: 'range',
+  };
+}
+
+/** `three to four hundred`: the hundred belongs to both. */
+const scaledLow = (low: Cardinal, high: Cardinal): number =>
+  low.spelled &&
+  high.spelled &&
+  low.value < 10 &&
+  high.value >= 100 &&
+  high.value < 1000 &&
+  high.value % 100 === 0
+    ? low.value * 100
+    : low.value;
+
+/** `A-1`, `North-1-2`, `2031-03-14`: a dash inside a code or a date joins no range. */
+function isJoinOfCodes(tokens: Token[], at: number, joinAt: number): boolean {
+  if (!RANGE_MARKS.has(tokens[joinAt]?.lower ?? '')) return false;
+  return touches(tokens, at) && (tokens[at - 1]?.lower === '-' || tokens[at - 1]?.lower === '/');
+}
+
+/** Two spelled neighbours alone (`five six per hill`); in a longer row (`nine ten eleven`) each is a reading of its own. */
+function isSideBySide(tokens: Token[], at: number, low: Cardinal, high: Cardinal): boolean {
+  if (!low.spelled || !high.spelled || high.value !== low.value + 1 || high.value > 12 || low.value < 2)
+    return false;
+  return !isNumberWord(tokens[at - 1]?.lower) && !isNumberWord(tokens[high.last + 1]?.lower);
+}
+
+const isNumberWord = (word = ''): boolean => UNITS.has(word) || TENS.has(word);
+
+const PERCENT_WORDS = new Set(['%', 'percent', 'pct', 'pc', 'percentage']);
+
+/** Takes in `%`, `percent`, `per cent`, which may stand twice in a range (`5% to 6%`). */
+function asPercent(tokens: Token[], number: NumberFound): NumberFound {
+  const word = tokens[number.last + 1]?.lower ?? '';
+  const last = PERCENT_WORDS.has(word)
+    ? number.last + 1
+    : word === 'per' && isCent(tokens[number.last + 2]?.lower)
+      ? number.last + 2
+      : -1;
+  if (last < 0) return number;
+  return number.form === 'range' ? { ...number, last, percent: true } : { ...number, last, form: 'percent' };
+}
+
+const isCent = (word = ''): boolean => word === 'cent' || word === 'cents';
+
+const LOOSE = new Set([
+  'almost',
+  'nearly',
+  'roughly',
+  'about',
+  'around',
+  'maybe',
+  'perhaps',
+  'over',
+  'under',
+]);
+
+/** `half`, `half a`, `a third`, `two thirds`, `three quarters`, `2/3`, `½`. */
+function readFraction(tokens: Token[], at: number): NumberFound | null {
+  const part = readSlash(tokens, at) ?? readVulgar(tokens, at) ?? readPartWords(tokens, at);
+  if (!part) return null;
+  const vague = LOOSE.has(tokens[at - 1]?.lower ?? '');
+  return { first: at, last: part.last, value: part.value, form: 'fraction', ...(vague && { vague: true }) };
+}
+
+function readSlash(tokens: Token[], at: number): { value: number; last: number } | null {
+  if (tokens[at + 1]?.lower !== '/' || !touches(tokens, at + 1) || !touches(tokens, at + 2)) return null;
+  const above = Number(tokens[at]?.lower);
+  const below = Number(tokens[at + 2]?.lower);
+  const whole = [2, 3, 4, 5, 8, 10].includes(below) && Number.isInteger(above) && above > 0 && above < below;
+  return whole && tokens[at + 3]?.lower !== '/' && tokens[at - 1]?.lower !== '/'
+    ? { value: above / below, last: at + 2 }
+    : null;
+}
+
+const readVulgar = (tokens: Token[], at: number) => {
+  const value = VULGAR_FRACTIONS.get(tokens[at]?.lower ?? '');
+  return value === undefined ? null : { value, last: at };
+};
+
+function readPartWords(tokens: Token[], at: number): { value: number; last: number } | null {
+  const first = tokens[at]?.lower ?? '';
+  if (first === 'half' && [1, 2].some((step) => tokens[at + step]?.lower === 'dozen')) return null;
+  if (first === 'half') return { value: 0.5, last: at };
+  const count = first === 'a' || first === 'an' ? 1 : UNITS.get(first);
+  if (!count) return null;
+  const gap = tokens[at + 1]?.lower === '-' ? at + 2 : at + 1;
+  const word = tokens[gap]?.lower ?? '';
+  const parts = PARTS.get(word);
+  if (!parts || count >= parts) return null;
+  if (count === 1 ? word.endsWith('s') : !word.endsWith('s') && word !== 'third') return null;
+  if (first === 'a' && tokens[gap + 1]?.kind === 'word' && IS_A_NEXT_ONE.has(tokens[gap + 1]?.lower ?? ''))
+    return null;
+  return { value: count / parts, last: gap };
+}
+
+/** `a third pass`, `a second spray` count on; `a third of it` measures. */
+const IS_A_NEXT_ONE = new Set(
+  'pass spray round time walk one leaf dose shot flush visit weeding irrigation split row plot man day week'.split(
+    ' ',
+  ),
+);
+
+/** `third`, `24th`, `twenty fourth`. */
+function readOrdinal(tokens: Token[], at: number): NumberFound | null {
+  const word = tokens[at]?.lower ?? '';
+  const ten = TENS.get(word);
+  if (ten !== undefined) {
+    const next = tokens[at + 1]?.lower === '-' ? at + 2 : at + 1;
+    const unit = ORDINALS.get(tokens[next]?.lower ?? '');
+    return unit && unit < 10 ? { first: at, last: next, value: ten + unit, form: 'ordinal' } : null;
+  }
+  const spelled = ORDINALS.get(word);
+  if (spelled) return { first: at, last: at, value: spelled, form: 'ordinal' };
+  const suffix = tokens[at + 1]?.lower ?? '';
+  if (/^\d{1,3}$/.test(word) && /^(st|nd|rd|th)$/.test(suffix) && touches(tokens, at + 1))
+    return { first: at, last: at + 1, value: Number(word), form: 'ordinal' };
+  const glued = /^(\d{1,3})(st|nd|rd|th)$/.exec(word);
+  return glued ? { first: at, last: at, value: Number(glued[1]), form: 'ordinal' } : null;
+}
+
+/** `leaf colour is for,` and `to inches of water`: only where the small word itself cannot stand. */
+function readSoundAlike(tokens: Token[], at: number): Cardinal | null {
+  const word = tokens[at]?.lower ?? '';
+  const value = SOUND_ALIKES.get(word);
+  if (value === undefined || !tokens[at]) return null;
+  const next = tokens[at + 1];
+  const beforeUnit = next !== undefined && UNIT_BEFORE_WHICH_ONLY_A_NUMBER_STANDS.has(next.lower);
+  const ends = next === undefined || (next.kind === 'mark' && /^[.,;:!?]$/.test(next.text));
+  const afterIs = /^(is|are|says|reads|reading|chart|colour|color|score|spad)$/.test(
+    tokens[at - 1]?.lower ?? '',
+  );
+  const asNumber =
+    (beforeUnit && !isNumberWord(tokens[at - 1]?.lower)) ||
+    (ends && afterIs && value !== 8 && word !== 'too');
+  return asNumber ? { value, last: at, spelled: true } : null;
+}
+
+const SHARE_WORDS = new Set(['of', 'in', 'from', 'out', 'outta', 'per', 'over', 'off', 'among']);
+
+/** Two numbers become one share: `4 out of 50`, `1 hill in 10`, `14 not there out of 200`, `5 in every 100`. */
+function joinShares(tokens: Token[], numbers: NumberFound[]): NumberFound[] {
+  const joined: NumberFound[] = [];
+  for (let index = 0; index < numbers.length; index++) {
+    const part = numbers[index] as NumberFound;
+    const whole = numbers[index + 1];
+    if (whole && isShare(tokens, part, whole)) {
+      joined.push({ ...part, last: whole.last, form: 'share', of: whole.value });
+      index++;
+    } else joined.push(everyOther(tokens, part));
+  }
+  return joined;
+}
+
+function isShare(tokens: Token[], part: NumberFound, whole: NumberFound): boolean {
+  if (
+    whole.first - part.last > 6 ||
+    !isCount(part) ||
+    !isCount(whole) ||
+    whole.form === 'range' ||
+    whole.value < 2
+  )
+    return false;
+  let link = false;
+  for (let at = part.last + 1; at < whole.first; at++) {
+    const word = tokens[at]?.lower ?? '';
+    if (SHARE_WORDS.has(word))
+      link = link || word !== 'of' || at + 1 === whole.first || tokens[at + 1]?.lower === 'every';
+    else if (link ? !AFTER_SHARE_WORD.has(word) : !COUNTED_THINGS.has(word)) return false;
+  }
+  const next = tokens[whole.last + 1];
+  return (
+    link &&
+    !(next && NOT_A_WHOLE.has(next.lower)) &&
+    !(part.value > whole.value && tokens[part.last + 1]?.lower === 'of')
+  );
+}
+
+const AFTER_SHARE_WORD = new Set(['every', 'each', 'the', 'of']);
+/** `2 in 3 inches`, `5 in 2031`, `3 from 5 pm`: what follows shows that the second figure is no count. */
+const NOT_A_WHOLE = new Set(
+  'inch inches cm mm m metre metres meter meters feet foot ft days day weeks week hours hour am pm o percent kg bags % /'.split(
+    ' ',
+  ),
+);
+
+const isCount = (number: NumberFound): boolean =>
+  (number.form === 'cardinal' || number.form === 'range') && !number.percent && number.value >= 0;
+
+/** `every third hill` is one in three, `every other hill` one in two. */
+function everyOther(tokens: Token[], number: NumberFound): NumberFound {
+  if (
+    number.form !== 'ordinal' ||
+    tokens[number.first - 1]?.lower !== 'every' ||
+    !/^(hill|hills|plant|clump|stool)$/.test(tokens[number.last + 1]?.lower ?? '')
+  )
+    return number;
+  return { ...number, first: number.first - 1, value: 1, form: 'share', of: number.value };
+}
