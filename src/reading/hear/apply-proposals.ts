@@ -10,7 +10,9 @@ export function applyProposals(
   const out: Token[] = [];
   const heard: Heard[] = [];
   let at = 0;
-  for (const proposal of [...proposals].sort((a, b) => a.from - b.from || b.to - a.to)) {
+  for (const proposal of proposals
+    .map((one) => narrowed(tokens, one))
+    .sort((a, b) => a.from - b.from || b.to - a.to)) {
     if (proposal.from < at || !changes(tokens, proposal)) continue;
     out.push(...tokens.slice(at, proposal.from));
     const said = tokens.slice(proposal.from, proposal.to);
@@ -26,6 +28,16 @@ export function applyProposals(
   }
   out.push(...tokens.slice(at));
   return { tokens: out.map((token, index) => ({ ...token, index })), heard };
+}
+
+/** Without the words at either end that stand there already: `is for` read as `is four` changes one word. */
+function narrowed(tokens: readonly Token[], { from, to, meant, why }: Proposal): Proposal {
+  if (meant.length !== to - from) return { from, to, meant, why };
+  let first = 0;
+  let last = meant.length;
+  while (first < last && tokens[from + first]?.lower === meant[first]) first++;
+  while (last > first && tokens[from + last - 1]?.lower === meant[last - 1]) last--;
+  return { from: from + first, to: from + last, meant: meant.slice(first, last), why };
 }
 
 function changes(tokens: readonly Token[], { from, to, meant }: Proposal): boolean {

@@ -7,8 +7,11 @@ import type { Token } from '../text.ts';
 import { applyProposals } from './apply-proposals.ts';
 import { proposeFarmWords } from './farm-words.ts';
 import { type Hearing, hearingOf, type Proposal } from './hearing.ts';
-import { proposeKnown } from './known-search.ts';
-import { proposeSmallWords } from './small-words.ts';
+import { KNOWN_MISHEARINGS } from './known-mishearings.ts';
+import { indexRows, proposeByRows } from './mishearing-rows.ts';
+import { proposePlotWords } from './plot-words.ts';
+import { SMALL_WORDS } from './small-words.ts';
+import { proposeLetters } from './spelled-letters.ts';
 
 export interface HearContext {
   channel: 'typed' | 'dictated';
@@ -16,10 +19,19 @@ export interface HearContext {
   farmWords: FarmWords;
 }
 
+const KNOWN = indexRows(KNOWN_MISHEARINGS);
+const SMALL = indexRows(SMALL_WORDS);
+
 type Pass = (hearing: Hearing) => Proposal[];
 
 /** In the order of trust: a farm's own words, attested mishearings, small words, then the search by sound. */
-const DICTATED: readonly Pass[] = [proposeFarmWords, proposeKnown, proposeSmallWords];
+const DICTATED: readonly Pass[] = [
+  proposeFarmWords,
+  proposePlotWords,
+  proposeLetters,
+  (hearing) => proposeByRows(KNOWN, hearing),
+  (hearing) => proposeByRows(SMALL, hearing),
+];
 const TYPED: readonly Pass[] = [proposeFarmWords];
 
 /** A change can bring the evidence for the next (`nay weeds` after `weed is`); more rounds were never needed. */
