@@ -1,6 +1,8 @@
 /** One interface a table, as the migrations lay them down. JSON columns hold text; the verbs parse them. */
 export interface Tables {
   farm: FarmRow;
+  people: { name: string; role: string | null };
+  varieties: { name: string; days_to_maturity: number | null };
   seasons: SeasonRow;
   crews: CrewRow;
   fields: FieldRow;
@@ -12,8 +14,13 @@ export interface Tables {
   readings: { note_id: string; reader: string; read_at: string; reading: string };
   facts: FactRow;
   corrections: CorrectionRow;
+  farm_words: { said: string; meant: string; added_at: string };
   steps: StepRow;
   follow_ups: FollowUpRow;
+  /** The day for which the follow-ups were last worked out, one row. */
+  follow_ups_day: { id: string; day: string };
+  /** The farm's own rows of the look afterwards; where there are none, the table that it starts with rules. */
+  look_after: { action: string; look_at: string; row: string; changed_at: string };
 }
 
 export interface FarmRow {
@@ -23,6 +30,8 @@ export interface FarmRow {
   time_zone: string;
   latitude: number | null;
   longitude: number | null;
+  /** The day on which a season that is over is looked at (the sample); null: the real day. */
+  as_of: string | null;
   updated_at: string;
 }
 
@@ -120,6 +129,10 @@ export interface PhotoRow {
   straight_down: number;
   cover_percent: number | null;
   cover: string | null;
+  /** When its metadata was read and its smaller copies were made; null while it waits. */
+  developed_at: string | null;
+  /** Why no picture could be made of it, in words; the original is kept all the same. */
+  fault: string | null;
 }
 
 export interface FactRow {
@@ -128,6 +141,8 @@ export interface FactRow {
   place: number;
   list: string;
   plot: string | null;
+  /** The plot that it was held against, in a comparison. */
+  other_plot: string | null;
   /** Kind, stage, quantity or attribute; `age`, `lesson`, `unvisited` where the list has no kinds. */
   kind: string;
   status: string | null;
@@ -169,6 +184,7 @@ export interface FollowUpRow {
   plot: string | null;
   kind: string;
   state: string;
+  bucket: string;
   due_from: string | null;
   due_to: string | null;
   who: string | null;
