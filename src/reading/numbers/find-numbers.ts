@@ -57,7 +57,7 @@ function readNumber(tokens: Token[], at: number): NumberFound | null {
     last: amount.last,
     value: amount.value,
     form: 'cardinal',
-    ...(amount.vague && { vague: true }),
+    ...('vague' in amount && { vague: true }),
   });
 }
 
