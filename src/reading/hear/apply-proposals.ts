@@ -31,7 +31,7 @@ export function applyProposals(
 }
 
 /** Without the words at either end that stand there already: `is for` read as `is four` changes one word. */
-function narrowed(tokens: readonly Token[], { from, to, meant, why }: Proposal): Proposal {
+export function narrowed(tokens: readonly Token[], { from, to, meant, why }: Proposal): Proposal {
   if (meant.length !== to - from) return { from, to, meant, why };
   let first = 0;
   let last = meant.length;

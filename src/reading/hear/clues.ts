@@ -31,3 +31,10 @@ const expand = (words: string): string[] =>
 
 /** The words of a clue list, sets spelled out: `@fall gale` is every word of `fall` and `gale`. */
 export const cluesOf = (words: string | undefined): ReadonlySet<string> => new Set(expand(words ?? ''));
+
+/** Every word of the sets: words of the field, whatever they sound like. */
+export const FIELD_WORDS: ReadonlySet<string> = cluesOf(
+  Object.keys(SETS)
+    .map((name) => `@${name}`)
+    .join(' '),
+);

@@ -9,9 +9,9 @@ export function proposeFarmWords({ tokens, context }: Hearing): Proposal[] {
     context.farmWords.mishearings.map(({ said, meant }) => ({ words: wordsOf(said), value: wordsOf(meant) })),
   );
   return tokens.flatMap((_, at) =>
-    phrasesAt(index, tokens, at).map(({ length, value }) => ({
+    phrasesAt(index, tokens, at).map(({ to, value }) => ({
       from: at,
-      to: at + length,
+      to,
       meant: value,
       why: "among this farm's own words",
     })),

@@ -11,7 +11,9 @@ import { KNOWN_MISHEARINGS } from './known-mishearings.ts';
 import { indexRows, proposeByRows } from './mishearing-rows.ts';
 import { proposePlotWords } from './plot-words.ts';
 import { SMALL_WORDS } from './small-words.ts';
+import { proposeBySound } from './sound-search.ts';
 import { proposeLetters } from './spelled-letters.ts';
+import { proposeByTerm } from './term-search.ts';
 
 export interface HearContext {
   channel: 'typed' | 'dictated';
@@ -30,6 +32,8 @@ const DICTATED: readonly Pass[] = [
   proposePlotWords,
   proposeLetters,
   (hearing) => proposeByRows(KNOWN, hearing),
+  proposeByTerm,
+  proposeBySound,
   (hearing) => proposeByRows(SMALL, hearing),
 ];
 const TYPED: readonly Pass[] = [proposeFarmWords];

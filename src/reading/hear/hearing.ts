@@ -27,7 +27,15 @@ export function isOpen(tokens: readonly Token[], from: number, to: number): bool
   if (from < 0 || to > tokens.length) return false;
   for (let at = from; at < to; at++) {
     const token = tokens[at]!;
-    if (token.kind === 'mark' || isSettled(token)) return false;
+    if (isSettled(token) || (token.kind === 'mark' && token.lower !== '-')) return false;
   }
   return true;
+}
+
+/** Words of the note's plots, the farm's people and varieties: names, which no search by sound may touch. */
+export function namesOf({ plots, farmWords }: HearContext): ReadonlySet<string> {
+  const names = [...plots.flatMap((plot) => plot.names), ...farmWords.people, ...farmWords.varieties];
+  return new Set(
+    names.flatMap((name) => name.toLowerCase().split(/[^\p{L}]+/u)).filter((word) => word.length > 2),
+  );
 }

@@ -1,9 +1,10 @@
 import type { Token } from '../text.ts';
+import { narrowed } from './apply-proposals.ts';
 import { standsAfter, standsBefore, standsNear } from './around.ts';
 import { cluesOf } from './clues.ts';
+import { evidence, textOf } from './evidence.ts';
 import type { Hearing, Proposal } from './hearing.ts';
 import { indexPhrases, type PhraseIndex, phrasesAt } from './phrases.ts';
-import { soundKeys } from './sound.ts';
 
 /**
  * Words that are heard in place of others. A row applies where one of its clues stands (`all`: each of them) and
@@ -44,9 +45,9 @@ export const indexRows = (rows: readonly Mishearing[]): PhraseIndex<Row> =>
 /** At each place the longest row that its clues let through. */
 export function proposeByRows(rows: PhraseIndex<Row>, { tokens }: Hearing): Proposal[] {
   return tokens.flatMap((_, at) => {
-    for (const { length, value } of phrasesAt(rows, tokens, at).sort((a, b) => b.length - a.length)) {
-      const why = evidenceFor(tokens, at, at + length, value);
-      if (why !== undefined) return [{ from: at, to: at + length, meant: value.meant, why }];
+    for (const { to, value } of phrasesAt(rows, tokens, at).sort((a, b) => b.to - a.to)) {
+      const why = evidenceFor(tokens, at, to, value);
+      if (why !== undefined) return [{ from: at, to, meant: value.meant, why }];
     }
     return [];
   });
@@ -79,26 +80,12 @@ function evidenceFor(tokens: readonly Token[], from: number, to: number, row: Ro
   const asked = [row.before, row.after, row.near].filter((clues) => clues !== undefined).length;
   const found = [before, after, near].filter((clue) => clue !== undefined).length;
   if (row.all || row.sure ? found < asked : found === 0) return undefined;
-  return evidence(tokens.slice(from, to), row.meant, { before, after, near });
+  const odd = narrowed(tokens, { from, to, meant: row.meant, why: '' });
+  const frame = odd.to - odd.from < to - from ? textOf(tokens.slice(from, to)) : undefined;
+  return evidence(tokens.slice(odd.from, odd.to), odd.meant, { frame, before, after, near });
 }
 
 const isRefused = (tokens: readonly Token[], from: number, to: number, row: Row): boolean =>
   standsNear(tokens, from, to, row.unless) !== undefined ||
   standsBefore(tokens, from, row.unlessBefore) !== undefined ||
   standsAfter(tokens, to, row.unlessAfter) !== undefined;
-
-/** `sounds like "bund" (PNT / PNT), stands after "the", near "leaking"`. */
-export function evidence(
-  said: readonly Token[],
-  meant: readonly string[],
-  clues: { before?: string; after?: string; near?: string },
-): string {
-  const keys = [said.map((token) => token.lower).join(''), meant.join('')].map((word) => soundKeys(word)[0]);
-  const parts = [`sounds like "${meant.join(' ')}" (${keys.join(' / ')})`];
-  if (clues.before !== undefined) parts.push(`stands after ${quoted(clues.before)}`);
-  if (clues.after !== undefined) parts.push(`stands before ${quoted(clues.after)}`);
-  if (clues.near !== undefined) parts.push(`near ${quoted(clues.near)}`);
-  return parts.join(', ');
-}
-
-const quoted = (clue: string): string => (clue.startsWith('the ') ? clue : `"${clue}"`);

@@ -1,0 +1,99 @@
+/** The open search: words that are no ordinary English and sound like a trade word, alone or run together. */
+
+import type { Token } from '../text.ts';
+import { standsNear } from './around.ts';
+import { cluesOf } from './clues.ts';
+import { evidence } from './evidence.ts';
+import { type Hearing, isOpen, namesOf, type Proposal } from './hearing.ts';
+import { isNumberWord } from './number-words.ts';
+import { isOrdinary } from './ordinary-words.ts';
+import { nextWord } from './phrases.ts';
+import { isFieldWord, isTradeJoined, nearestTradeWord } from './sound-index.ts';
+import type { TradeClass } from './trade-words.ts';
+
+const FIELD = cluesOf('@field @weeds @patches @insects');
+const MOST_WORDS = 3;
+const SHORTEST = 5;
+const LONGEST = 24;
+
+/** Likeness that is asked (tried on recogniser output, see tests/bench/hear.ts); the more ordinary, the more. */
+const ASKED = { strange: 0.76, strangeAlone: 0.9, mixed: 0.8, ordinary: 0.9 };
+
+export function proposeBySound({ tokens, context }: Hearing): Proposal[] {
+  const names = namesOf(context);
+  return tokens.flatMap((_, at) => {
+    const found = proposalsAt(tokens, at, names);
+    return found.length === 0 ? [] : [found.reduce((a, b) => (b.like > a.like ? b : a)).proposal];
+  });
+}
+
+interface Found {
+  proposal: Proposal;
+  like: number;
+}
+
+function proposalsAt(tokens: readonly Token[], at: number, names: ReadonlySet<string>): Found[] {
+  const found: Found[] = [];
+  const words: string[] = [];
+  let last: number | undefined = at;
+  while (last !== undefined && words.length < MOST_WORDS) {
+    const { lower, kind } = tokens[last]!;
+    if (kind !== 'word' || isNumberWord(lower) || names.has(lower)) break;
+    words.push(lower);
+    const one = isOpen(tokens, at, last + 1) ? nearestFor(tokens, at, last + 1, words) : undefined;
+    if (one) found.push(one);
+    last = nextWord(tokens, last);
+  }
+  return found;
+}
+
+function nearestFor(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  words: readonly string[],
+): Found | undefined {
+  const letters = words.join('');
+  if (letters.length < SHORTEST || letters.length > LONGEST || holdsTerm(words)) return undefined;
+  const nearest = nearestTradeWord(letters);
+  if (!nearest) return undefined;
+  const { sound, like } = nearest;
+  if (like === 1 && sound.joined === letters) return apart(sound.meant, from, to, words);
+  const near = standsNear(tokens, from, to, FIELD);
+  if (like < asked(words, sound.kind, near !== undefined)) return undefined;
+  return {
+    proposal: { from, to, meant: sound.meant, why: evidence(tokens.slice(from, to), sound.meant, { near }) },
+    like,
+  };
+}
+
+/** Whether the trade word is there already and the rest only stands beside it: `now milky stage`, `is stem borer`. */
+const holdsTerm = (words: readonly string[]): boolean =>
+  words.some((_, from) =>
+    words.some(
+      (_, to) =>
+        to >= from && to - from < words.length - 1 && isTradeJoined(words.slice(from, to + 1).join('')),
+    ),
+  ) ||
+  (words.length === 1 && isFieldWord(words[0]!));
+
+/** One word written as two. Some are written so by everybody and stay. */
+function apart(meant: string[], from: number, to: number, words: readonly string[]): Found | undefined {
+  if (
+    meant.length > 1 ||
+    words.length < 2 ||
+    words.every(isFieldWord) ||
+    /^(top|dead|white)$/.test(words[0]!)
+  )
+    return undefined;
+  return { proposal: { from, to, meant, why: `"${meant[0]}" written apart` }, like: 1 };
+}
+
+/** Two plain words in a row are read as one only for the Latin names of weeds, which no sentence makes by chance. */
+function asked(words: readonly string[], kind: TradeClass, near: boolean): number {
+  const strange = words.filter((word) => !isOrdinary(word) && !isFieldWord(word)).length;
+  if (words.length === 1) return strange === 0 ? Infinity : near ? ASKED.strange : ASKED.strangeAlone;
+  if (!near) return Infinity;
+  if (strange === 0) return kind === 'weed' ? ASKED.ordinary : Infinity;
+  return ASKED.mixed;
+}
