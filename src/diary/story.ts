@@ -1,0 +1,225 @@
+/** The plot's story: notes, photos, work and measurements, newest first, with the crop's age on each day. */
+import { sql } from 'kysely';
+import { cropAge, expectedStages } from '../plots/expected-stages.ts';
+import { type Strip, seasonStrip } from '../plots/season-strip.ts';
+import { FINDING_KINDS, type FindingKind, type Span, type Stage } from '../reading/record.ts';
+import { STAGE_WORDS } from '../reading/say-fact.ts';
+import { factsOfNotes } from '../storage/note-rows.ts';
+import type { Db } from '../storage/open-store.ts';
+import { photosOfNotes } from '../storage/photo-rows.ts';
+import type { NoteRow } from '../storage/tables.ts';
+import type { Diary } from './diary.ts';
+import { localToday, type Plot, readPlot } from './farm.ts';
+import { type FollowUpShown, openOnPlot } from './follow-up-lists.ts';
+import { grouped } from './grouped.ts';
+import { byList, type FactShown, type PhotoShown, showFact, showPhoto } from './shown.ts';
+
+export const SHOWS = ['notes', 'problems', 'work', 'measurements', 'photos'] as const;
+export type Show = (typeof SHOWS)[number];
+
+export interface StoryFilter {
+  problem?: FindingKind | undefined;
+  show?: Show | undefined;
+  /** Notes older than this one: `2031-07-14T06:55/id`. */
+  before?: string | undefined;
+}
+
+export interface StoryNote {
+  id: string;
+  at: string;
+  author: string;
+  text: string;
+  /** Facts of this plot only. */
+  facts: FactShown[];
+  photos: PhotoShown[];
+  /** False where the note also speaks of other plots. */
+  whole: boolean;
+  /** Words that this plot's facts came from. */
+  marks: Span[];
+}
+
+export interface StoryDay {
+  day: string;
+  age: string | null;
+  notes: StoryNote[];
+}
+
+export interface Story {
+  plot: Plot;
+  ageToday: string | null;
+  /** `Tillering expected; panicle initiation from Fri 14 Mar`. */
+  expectedStage: string | null;
+  days: StoryDay[];
+  problems: { kind: FindingKind; count: number }[];
+  /** Cursor for older notes, or null. */
+  older: string | null;
+  open: FollowUpShown[];
+  strip: Strip | null;
+}
+
+const NOTES_A_PAGE = 40;
+const LISTS_OF: Record<Exclude<Show, 'notes' | 'photos'>, string> = {
+  problems: 'findings',
+  work: 'actions',
+  measurements: 'measurements',
+};
+
+export async function story(diary: Diary, code: string, filter: StoryFilter = {}): Promise<Story | null> {
+  const plot = await readPlot(diary, code);
+  if (!plot) return null;
+  const { db } = diary;
+  const today = await localToday(diary);
+  const notes = await notesOf(db, code, filter);
+  const page = notes.slice(0, NOTES_A_PAGE);
+  const last = page.at(-1);
+  const [days, problems, open, strip] = await Promise.all([
+    showDays(db, plot, page, filter),
+    problemCounts(db, code),
+    openOnPlot(diary, code),
+    stripOf(db, plot, today),
+  ]);
+  return {
+    plot,
+    ageToday: plot.crop ? cropAge(plot.crop, today) : null,
+    expectedStage: expectedNow(plot, today),
+    days,
+    problems,
+    older: notes.length > NOTES_A_PAGE && last ? `${last.observed_at}/${last.id}` : null,
+    open,
+    strip,
+  };
+}
+
+/** Notes written in the plot, naming it, or with a photo of it; one more than a page holds. */
+async function notesOf(db: Db, code: string, { problem, show, before }: StoryFilter): Promise<NoteRow[]> {
+  const list = show && show !== 'notes' && show !== 'photos' ? LISTS_OF[show] : null;
+  let facts = db
+    .selectFrom('facts')
+    .select('note_id as id')
+    .where((eb) => eb.or([eb('plot', '=', code), eb('other_plot', '=', code)]));
+  if (list) facts = facts.where('list', '=', list);
+  if (problem) facts = facts.where('list', '=', 'findings').where('kind', '=', problem);
+  const photos = db
+    .selectFrom('note_photos')
+    .innerJoin('photos', 'photos.id', 'note_photos.photo_id')
+    .select('note_photos.note_id as id')
+    .where('photos.plot', '=', code);
+  const written = db.selectFrom('notes').select('id').where('plot', '=', code);
+  const wanted = show === 'photos' ? photos : list || problem ? facts : facts.union(written).union(photos);
+  let query = db.selectFrom('notes').selectAll().where('id', 'in', wanted);
+  const cursor = before?.match(/^(\d{4}-\d{2}-\d{2}T\d{2}:\d{2})\/(.+)$/);
+  if (cursor) query = query.where(sql<boolean>`(observed_at, id) < (${cursor[1]}, ${cursor[2]})`);
+  return query
+    .orderBy('observed_at', 'desc')
+    .orderBy('id', 'desc')
+    .limit(NOTES_A_PAGE + 1)
+    .execute();
+}
+
+async function showDays(
+  db: Db,
+  plot: Plot,
+  notes: NoteRow[],
+  { problem, show }: StoryFilter,
+): Promise<StoryDay[]> {
+  const ids = notes.map(({ id }) => id);
+  const facts = grouped(await factsOfNotes(db, ids), (row) => row.note_id);
+  const photos = grouped(await photosOfNotes(db, ids), (row) => row.note_id);
+  const list = show && show !== 'notes' && show !== 'photos' ? LISTS_OF[show] : null;
+  const shown = notes.map((note): StoryNote => {
+    const all = facts.get(note.id) ?? [];
+    const own = all.filter(
+      (row) =>
+        row.plot === plot.code ||
+        row.other_plot === plot.code ||
+        (row.plot === null && note.plot === plot.code),
+    );
+    const wanted = own.filter(
+      (row) =>
+        (!list || row.list === list) && (!problem || (row.list === 'findings' && row.kind === problem)),
+    );
+    const factsShown = wanted.map(showFact).sort(byList);
+    return {
+      id: note.id,
+      at: note.observed_at,
+      author: note.author,
+      text: note.text,
+      facts: factsShown,
+      photos: (photos.get(note.id) ?? [])
+        .filter((photo) => photo.plot === plot.code || photo.plot === null)
+        .map((photo) => showPhoto(photo, note.text)),
+      whole: own.length === all.length,
+      marks: factsShown.flatMap(({ evidence }) => evidence),
+    };
+  });
+  const byDay = grouped(shown, (note) => note.at.slice(0, 10));
+  return [...byDay].map(([day, ofDay]) => ({
+    day,
+    age: plot.crop ? cropAge(plot.crop, day) : null,
+    notes: ofDay,
+  }));
+}
+
+async function problemCounts(db: Db, code: string): Promise<Story['problems']> {
+  const rows = await db
+    .selectFrom('facts')
+    .select(['kind', (eb) => eb.fn.countAll<number>().as('count')])
+    .where('plot', '=', code)
+    .where('list', '=', 'findings')
+    .groupBy('kind')
+    .execute();
+  return rows
+    .filter((row) => (FINDING_KINDS as readonly string[]).includes(row.kind))
+    .map((row) => ({ kind: row.kind as FindingKind, count: Number(row.count) }))
+    .sort((a, b) => b.count - a.count);
+}
+
+async function stripOf(db: Db, plot: Plot, today: string): Promise<Strip | null> {
+  const facts = await db
+    .selectFrom('facts')
+    .selectAll()
+    .where('plot', '=', plot.code)
+    .where('list', 'in', ['stages', 'actions', 'findings'])
+    .where('status', 'in', ['current', 'done', 'present'])
+    .orderBy('observed_at')
+    .execute();
+  const due = await db
+    .selectFrom('follow_ups')
+    .select(['due_to', 'item'])
+    .where('plot', '=', plot.code)
+    .where('bucket', 'not in', ['settled', 'to_decide'])
+    .where('due_to', 'is not', null)
+    .execute();
+  const { observed, marks } = onTheStrip(
+    facts.map(showFact),
+    new Map(facts.map((row) => [row.id, row.observed_at.slice(0, 10)])),
+  );
+  const dueMarks = due.map((row) => ({
+    day: row.due_to!,
+    kind: 'due' as const,
+    words: (JSON.parse(row.item) as { kind: string }).kind,
+  }));
+  return seasonStrip(plot.crop, observed, [...marks, ...dueMarks], today);
+}
+
+/** A stage is drawn where it was first seen; work on the day that it was done. */
+function onTheStrip(facts: FactShown[], dayOf: Map<string, string>) {
+  const observed = new Map<Stage, string>();
+  const marks: { day: string; kind: 'done' | 'problem'; words: string }[] = [];
+  for (const { id, list, fact, sentence } of facts) {
+    const day = dayOf.get(id)!;
+    if (list === 'stages' && 'stage' in fact && !observed.has(fact.stage)) observed.set(fact.stage, day);
+    if (list === 'actions') marks.push({ day: doneOn(fact) ?? day, kind: 'done', words: sentence });
+    if (list === 'findings') marks.push({ day, kind: 'problem', words: sentence });
+  }
+  return { observed: [...observed].map(([stage, day]) => ({ stage, day })), marks };
+}
+
+const doneOn = (fact: FactShown['fact']): string | null =>
+  'when' in fact && fact.when && 'from' in fact.when ? fact.when.from : null;
+
+function expectedNow(plot: Plot, today: string): string | null {
+  const stages = plot.crop ? expectedStages(plot.crop) : [];
+  const at = stages.findIndex(({ from, to }) => from <= today && today <= to);
+  return at < 0 ? null : STAGE_WORDS[stages[at]!.stage];
+}
