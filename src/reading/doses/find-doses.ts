@@ -31,16 +31,11 @@ function rateDose(tokens: Token[], number: NumberFound): DoseFound | null {
   if (!amount) return null;
   const after = materialBehind(tokens, amount.last + 1);
   const rateAt = after ? after.last + 1 : amount.last + 1;
-  const rate = perUnitAt(tokens, rateAt) ?? perLitres(tokens, rateAt);
+  const rate: Rate | null = perUnitAt(tokens, rateAt) ?? perLitres(tokens, rateAt);
   const behindRate = rate && !after ? materialBehind(tokens, rate.last + 1) : null;
   const last = behindRate?.last ?? rate?.last ?? after?.last ?? amount.last;
   const material = after ?? behindRate ?? materialBefore(tokens, number.first);
-  const dose = inVocabulary(
-    number.value + amount.added,
-    amount.unit,
-    rate?.value ?? null,
-    'count' in (rate ?? {}) ? (rate as { count: number }).count : 1,
-  );
+  const dose = inVocabulary(number.value + amount.added, amount.unit, rate?.value ?? null, rate?.count ?? 1);
   if (!dose || !isPutOn(tokens, number, amount.unit, material, rate !== null)) return null;
   return {
     first: number.first,
@@ -48,6 +43,13 @@ function rateDose(tokens: Token[], number: NumberFound): DoseFound | null {
     dose: material ? { ...dose, of: material.of } : dose,
     rule: rate ? 'rate' : 'amount',
   };
+}
+
+/** What the dose is for: one hectare, or `count` litres. */
+interface Rate {
+  value: Unit;
+  last: number;
+  count?: number;
 }
 
 interface Amount {
@@ -100,7 +102,7 @@ function materialBefore(tokens: Token[], at: number): MaterialFound | null {
 }
 
 /** `30 mL in 10 litres of water`, `25 ml per 16 litre tank`: per so many litres. */
-function perLitres(tokens: Token[], at: number): { value: Unit; last: number; count: number } | null {
+function perLitres(tokens: Token[], at: number): Rate | null {
   if (!/^(in|per|\/|to|for)$/.test(tokens[at]?.lower ?? '')) return null;
   const index = tokens[at + 1]?.lower === 'a' || tokens[at + 1]?.lower === 'every' ? at + 2 : at + 1;
   const count = Number(tokens[index]?.lower);

@@ -23,7 +23,7 @@ export interface MaterialFound {
 export function materialAt(tokens: Token[], at: number): MaterialFound | null {
   const found = longestAt(MATERIALS, tokens, at);
   if (found) return { first: at, last: found.last, of: wordsOf(tokens, at, found.last) };
-  return isElement(tokens, at) ? { first: at, last: at, of: wordsOf(tokens, at, at) } : null;
+  return isElement(tokens, at) ? { first: at, last: at, of: wordsOf(tokens, at, at).toUpperCase() } : null;
 }
 
 /** `N`, `P`, `K` by themselves: a capital, or a small letter where only the element can stand (`kg n`, `pounds of n`). */

@@ -43,6 +43,10 @@ const TO_WORDS = new Set([
   'an',
 ]);
 
+/** Nouns as often as verbs: an order only where something to act on follows. */
+const NOUN_TOO = new Set(['water', 'flood', 'drain', 'pump', 'top', 'pull', 'run', 'drop']);
+const AFTER_A_VERB = /^(it|them|this|that|these|to|up|at|again|all|both|off|down|back|in|the|her|upto)$/;
+
 const LOOK_BACK = 10;
 
 /** `irrigate up to five`, `bring the water to 2 inches`, `hold it at 4 inches`, `keeping 10 cm of water on`: a level to be reached. */
@@ -113,16 +117,9 @@ function leadingVerb(tokens: Token[], number: NumberFound): Lead | null {
       return null;
     if (word === 'water') water = true;
     if (WATER_WORDS.has(word)) named = true;
-    if (
-      WATERING.has(word) &&
-      (index === 0 || !/^(cut|the|of|some)$/.test(tokens[index - 1]?.lower ?? '') || word !== 'water')
-    ) {
+    if (WATERING.has(word)) {
+      if (NOUN_TOO.has(word) && !AFTER_A_VERB.test(tokens[index + 1]?.lower ?? '')) continue;
       const watery = /^(irrigat|flood|reflood|fill|refill|pump|drain|water|soak)/.test(word);
-      if (
-        word === 'water' &&
-        !/^(to|and|then|will|we|i|must|should|,|them|please)$/.test(tokens[index - 1]?.lower ?? 'to')
-      )
-        continue;
       return watery || named ? { toldLevel, water } : null;
     }
   }
