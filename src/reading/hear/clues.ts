@@ -38,3 +38,8 @@ export const FIELD_WORDS: ReadonlySet<string> = cluesOf(
     .map((name) => `@${name}`)
     .join(' '),
 );
+
+/** Words that bind a sentence and are no mishearing of a noun. */
+export const BINDING: ReadonlySet<string> = cluesOf(
+  'the a an and or of in on at is was are were be to for by with from no not this that these those it its some any few all more less very too but so as if than then there here we i he she they you my our your his her have has had do did will can',
+);

@@ -14,6 +14,7 @@ import { SMALL_WORDS } from './small-words.ts';
 import { proposeBySound } from './sound-search.ts';
 import { proposeLetters } from './spelled-letters.ts';
 import { proposeByTerm } from './term-search.ts';
+import { proposeSlips } from './typed-slips.ts';
 
 export interface HearContext {
   channel: 'typed' | 'dictated';
@@ -36,7 +37,7 @@ const DICTATED: readonly Pass[] = [
   proposeBySound,
   (hearing) => proposeByRows(SMALL, hearing),
 ];
-const TYPED: readonly Pass[] = [proposeFarmWords];
+const TYPED: readonly Pass[] = [proposeFarmWords, proposeSlips];
 
 /** A change can bring the evidence for the next (`nay weeds` after `weed is`); more rounds were never needed. */
 const MOST_ROUNDS = 6;

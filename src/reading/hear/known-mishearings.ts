@@ -135,6 +135,56 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
     all: true,
     unless: 'stay hotel guest',
   },
+  {
+    said: 'slogged|shrugged|dogged|drugged',
+    meant: 'rogued',
+    before: 'plants plant types type',
+    after: 'out',
+    all: true,
+  },
+  {
+    said: 'road doubt|road out|robed out',
+    meant: 'rogued out',
+    before: 'plants plant types type',
+    sure: true,
+  },
+  {
+    said: 'off tight|off tights|off tied|of tight|off tide',
+    meant: 'off type|off types|off type|off type|off type',
+    after: 'plants plant',
+    sure: true,
+  },
+  {
+    said: 'flat|black|flack',
+    meant: 'flag',
+    after: 'leaf',
+    near: 'sheath booting collar emerging emerged panicle',
+    all: true,
+  },
+  {
+    said: 'building|moving|butting|putting|footing|boarding|bootin',
+    meant: 'booting',
+    before: 'at before mid late early',
+    near: 'nitrogen split topdress apply panicle flag',
+    all: true,
+    unless: 'town office house',
+  },
+  { said: 'partash|part ash|pot hashes|pot hasches|but ash', meant: 'potash', sure: true },
+  {
+    said: "brown's part|brown's spot|brands part|brown part|brown's port",
+    meant: 'brown spot',
+    near: 'leaves leaf lives older lower',
+  },
+  { said: 'till our count|tila count', meant: 'tiller count', near: 'plot hill # average' },
+  { said: 'countillers', meant: 'count tillers', sure: true },
+  {
+    said: 'alternate wedding|alternate weeding|alternative wetting|alternative wedding|alternate waiting',
+    meant: 'alternate wetting',
+    after: 'and',
+    near: 'dry drying',
+    all: true,
+  },
+  { said: 'platt|plat|platte|plut|plod|plotte|pullat|glut', meant: 'plot', after: '#', sure: true },
   { said: 'top having', meant: 'top heavy', sure: true },
 
   // Hills, tillers, panicles
@@ -157,7 +207,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
     said: 'kills',
     meant: 'hills',
     before: '# missing floating',
-    near: 'pushed plant plants missing floating counted',
+    near: 'pushed trampled ducks plot plants missing floating counted',
     all: true,
   },
   {
@@ -324,6 +374,15 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
   },
   { said: 'senescents|senescent|sen essence', meant: 'senescence', near: 'leaf leaves lower' },
 
+  {
+    said: 'boating',
+    meant: 'booting',
+    before: 'is are now starts started',
+    near: 'rice crop plants water',
+    all: true,
+    unless: 'temple festival lake sunday holiday town boat boats',
+  },
+  { said: 'doe|dow', meant: 'dough', before: 'hard soft', sure: true },
   // Diseases
   {
     said: 'blest|blessed|bless|last|lasts|plast|plastic|blasted|best|black|plus',
@@ -422,7 +481,8 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
   {
     said: 'his pa|is pa|hiss pa|his spa|hits pa|his par|hispanic|his paw|hispano|is par',
     meant: 'hispa',
-    near: 'beetle beetles spiny scrape scraped white leaf leaves streaks damage rice percent few spray net bond bund',
+    near: 'beetle beetles spiny scrape scraped white leaf leaves streaks damage percent few spray net bond bund',
+    unlessAfter: 'came comes is was said says has will went',
     unless: 'father ma mother language speaking',
   },
   {
@@ -722,6 +782,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
     said: 'sink',
     meant: 'zinc',
     near: 'deficiency sulfate sulphate rusty bronzing leaf leaves yellow enough spray spots lack lacking short pale sample brown kilo',
+    unlessBefore: 'the a his her this',
     unless: 'kitchen wash tap mud boat hands dishes',
   },
   {
@@ -780,7 +841,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
   },
   { said: 'leave chart|leaf charge|leave card', meant: 'leaf chart', near: 'color colour score' },
   {
-    said: 'chart for color|color chat|colour chat|color chart|colour chats|color shot|color charge',
+    said: 'chart for color|color chat|colour chat|colour chats|color shot|color charge',
     meant: 'colour chart',
     before: 'leaf leave',
     near: '#',

@@ -2,14 +2,13 @@
 
 import type { Token } from '../text.ts';
 import { standsNear } from './around.ts';
-import { cluesOf } from './clues.ts';
+import { BINDING, cluesOf } from './clues.ts';
 import { evidence } from './evidence.ts';
 import { type Hearing, isOpen, namesOf, type Proposal } from './hearing.ts';
 import { isNumberWord } from './number-words.ts';
 import { isOrdinary } from './ordinary-words.ts';
 import { nextWord } from './phrases.ts';
-import { isFieldWord, isTradeJoined, nearestTradeWord } from './sound-index.ts';
-import type { TradeClass } from './trade-words.ts';
+import { isFieldWord, isTradeJoined, nearestTradeWord, type TradeSound } from './sound-index.ts';
 
 const FIELD = cluesOf('@field @weeds @patches @insects');
 const MOST_WORDS = 3;
@@ -17,7 +16,8 @@ const SHORTEST = 5;
 const LONGEST = 24;
 
 /** Likeness that is asked (tried on recogniser output, see tests/bench/hear.ts); the more ordinary, the more. */
-const ASKED = { strange: 0.76, strangeAlone: 0.9, mixed: 0.8, ordinary: 0.9 };
+const ASKED = { strange: 0.78, short: 0.86, alone: 0.9, mixed: 0.88, plain: 0.9 };
+const LONG = 8;
 
 export function proposeBySound({ tokens, context }: Hearing): Proposal[] {
   const names = namesOf(context);
@@ -55,12 +55,13 @@ function nearestFor(
 ): Found | undefined {
   const letters = words.join('');
   if (letters.length < SHORTEST || letters.length > LONGEST || holdsTerm(words)) return undefined;
+  if (BINDING.has(words[0]!) || BINDING.has(words.at(-1)!)) return undefined;
   const nearest = nearestTradeWord(letters);
   if (!nearest) return undefined;
   const { sound, like } = nearest;
   if (like === 1 && sound.joined === letters) return apart(sound.meant, from, to, words);
   const near = standsNear(tokens, from, to, FIELD);
-  if (like < asked(words, sound.kind, near !== undefined)) return undefined;
+  if (like < asked(words, sound, near !== undefined)) return undefined;
   return {
     proposal: { from, to, meant: sound.meant, why: evidence(tokens.slice(from, to), sound.meant, { near }) },
     like,
@@ -89,11 +90,15 @@ function apart(meant: string[], from: number, to: number, words: readonly string
   return { proposal: { from, to, meant, why: `"${meant[0]}" written apart` }, like: 1 };
 }
 
-/** Two plain words in a row are read as one only for the Latin names of weeds, which no sentence makes by chance. */
-function asked(words: readonly string[], kind: TradeClass, near: boolean): number {
+/**
+ * A short word is like too many others, so more is asked of it. Two plain words in a row are read as one only for the
+ * Latin names of weeds, which no sentence makes by chance.
+ */
+function asked(words: readonly string[], { joined, kind }: TradeSound, near: boolean): number {
   const strange = words.filter((word) => !isOrdinary(word) && !isFieldWord(word)).length;
-  if (words.length === 1) return strange === 0 ? Infinity : near ? ASKED.strange : ASKED.strangeAlone;
-  if (!near) return Infinity;
-  if (strange === 0) return kind === 'weed' ? ASKED.ordinary : Infinity;
-  return ASKED.mixed;
+  if (words.length === 1 && strange === 0) return Infinity;
+  if (!near) return words.length === 1 ? ASKED.alone : Infinity;
+  if (strange === 0) return kind === 'weed' && joined.length > LONG ? ASKED.plain : Infinity;
+  if (joined.length < LONG) return ASKED.short;
+  return words.length === 1 ? ASKED.strange : ASKED.mixed;
 }

@@ -2,7 +2,7 @@
 
 import type { Token } from '../text.ts';
 import { standsNear } from './around.ts';
-import { cluesOf } from './clues.ts';
+import { BINDING, cluesOf } from './clues.ts';
 import { evidence } from './evidence.ts';
 import { type Hearing, isOpen, namesOf, type Proposal } from './hearing.ts';
 import { isNumberWord } from './number-words.ts';
@@ -10,7 +10,7 @@ import { isOrdinary } from './ordinary-words.ts';
 import { nextWord } from './phrases.ts';
 import { likeness } from './sound.ts';
 import { isFieldWord, TRADE_SINGLES } from './sound-index.ts';
-import { TRADE_TERMS, wordsOf } from './trade-words.ts';
+import { ONLY_IN_TERMS, TRADE_TERMS, wordsOf } from './trade-words.ts';
 
 interface Term {
   words: string[];
@@ -28,12 +28,9 @@ const byFirst = groupBy(0);
 const bySecond = groupBy(1);
 
 const FIELD = cluesOf('@field @weeds @patches @insects @stage # plants');
-/** Words that bind a sentence and are no mishearing of a noun. */
-const BINDING = cluesOf(
-  'the a an and or of in on at is was are were be to for by with from no not this that these those it its some any few all more less very too but so as if than then there here we i he she they you my our your his her have has had do did will can',
-);
+const isTradeOnly = (word: string): boolean => TRADE_SINGLES.has(word) || ONLY_IN_TERMS.has(word);
 /** Likeness asked of a strange word, and of an ordinary one beside a word that only the trade uses, or beside another. */
-const ASKED = { strange: 0.55, besideTrade: 0.6, besideOther: 0.74 };
+const ASKED = { strange: 0.55, besideTrade: 0.64, besideOther: 0.74 };
 
 export function proposeByTerm({ tokens, context }: Hearing): Proposal[] {
   const names = namesOf(context);
@@ -65,7 +62,7 @@ function oddWord(
   for (const meant of words) {
     if (place === undefined) return undefined;
     const { lower } = tokens[place]!;
-    if (lower === meant) besideTrade ||= TRADE_SINGLES.has(meant);
+    if (lower === meant) besideTrade ||= isTradeOnly(meant);
     else if (odd) return undefined;
     else odd = { at: place, meant };
     last = place;

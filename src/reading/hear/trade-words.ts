@@ -22,9 +22,10 @@ export const TRADE_WORDS: Record<TradeClass, string> = {
   weed: 'echinochloa leptochloa sprangletop barnyard cyperus fimbristylis fimbry monochoria ludwigia eclipta nutsedge flatsedge sedge sedges azolla sesbania alligatorweed ducksalad',
   stage: 'tillering booting anthesis jointing panicle maturity germination senescence',
   work: 'topdress topdressing topdressed transplant transplanted transplanting transplanter puddling puddled rogue rogued roguing weeding irrigate irrigated irrigation levelling harrowing replant replanted herbicide herbicides insecticide fungicide dibbling broadcasting',
-  place: 'bund bunds levee levees inlet outlet headland quadrat dapog paddy seedbed furrow',
-  nutrient: 'urea nitrogen phosphorus potash potassium zinc ammonium sulphate bronzing chlorosis deficiency',
-  gauge: 'spad chlorophyll piezometer lysimeter',
+  place: 'plot plots bund bunds levee levees inlet outlet headland quadrat dapog paddy seedbed furrow',
+  nutrient:
+    'fertiliser fertilizer urea nitrogen phosphorus potash potassium zinc ammonium sulphate bronzing chlorosis deficiency',
+  gauge: 'spad moisture chlorophyll piezometer lysimeter',
   trouble:
     'lodging lodged hopperburn deadheart deadhearts whitehead whiteheads seepage salinity sterility volunteers',
 };
@@ -101,6 +102,7 @@ export const TRADE_TERMS: readonly { term: string; kind: TradeClass; spare?: str
   { term: 'standing water', kind: 'trouble' },
   { term: 'row spacing', kind: 'gauge', spare: 'hill plant close wide' },
   { term: 'hill spacing', kind: 'gauge', spare: 'row plant close wide' },
+  { term: 'alternate wetting', kind: 'work' },
   { term: 'water depth', kind: 'gauge', spare: 'deep' },
   { term: 'silver shoots', kind: 'trouble', spare: 'shots' },
   { term: 'onion shoots', kind: 'trouble' },
@@ -110,5 +112,15 @@ export const TRADE_TERMS: readonly { term: string; kind: TradeClass; spare?: str
   { term: 'days after transplanting', kind: 'stage' },
 ];
 
-/** Who or what each kind keeps company with in a sentence; see clues.ts for the words. */
+/** Words that mean little to the trade alone but leave no doubt beside their partner. */
+export const ONLY_IN_TERMS: ReadonlySet<string> = new Set([
+  'folder',
+  'folders',
+  'borer',
+  'borers',
+  'midge',
+  'smut',
+  'sheath',
+]);
+
 export const wordsOf = (text: string): string[] => text.split(' ').filter(Boolean);
