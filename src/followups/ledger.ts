@@ -142,7 +142,7 @@ export function addItem(
 }
 
 export function itemNamed(ledger: Ledger, id: string): Item | undefined {
-  const name = ledger.names.get(id) ?? ledger.names.get(ledger.timeline.moved.get(id) ?? '');
+  const name = ledger.names.get(id);
   return name === undefined ? undefined : ledger.items.get(name);
 }
 

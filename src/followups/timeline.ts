@@ -2,7 +2,6 @@
  * Puts what is known into one order that does not depend on how it arrived: notes by their own time, then
  * persons' steps; the same thing sent twice counts once.
  */
-import type { ActionFact } from '../reading/record.ts';
 import { later } from './days.ts';
 import type { DiaryFact, ItemSnapshot, PersonStep } from './item.ts';
 
@@ -26,25 +25,23 @@ export interface Timeline {
   undoneFromNotes: Map<string, PersonStep[]>;
   /** What a person settled about a fact: the item that it belongs to, or null for none of those asked about. */
   settled: Map<string, { itemId: string | null; step: PersonStep }>;
-  /** Item ids on steps whose fact has moved within its note since. */
-  moved: Map<string, string>;
 }
 
 export function timelineOf(allFacts: DiaryFact[], allSteps: PersonStep[]): Timeline {
   const facts = onceEach(allFacts);
-  const steps = onceEach(allSteps).sort((a, b) => compare(a.at, b.at) || compare(a.id, b.id));
+  const sent = onceEach(allSteps).sort((a, b) => compare(a.at, b.at) || compare(a.id, b.id));
+  const { steps, kept } = atTheirItems(sent, facts);
   const notes = notesOf(facts);
   const undone = undoneSteps(steps);
-  const { moved, lost } = whereStepsBelong(steps, facts);
-  const startedAt = startTimes(notes, steps);
+  const startedAt = startTimes(notes, steps, kept);
 
   const events: Event[] = [
     ...notes.map((note): Event => ({ at: note.observedAt, rank: 1, id: note.id, note })),
     ...steps.map((step): Event => {
-      const start = startedAt.get(sourceOf(moved.get(step.itemId) ?? step.itemId)) ?? step.at;
+      const start = startedAt.get(step.itemId) ?? startedAt.get(sourceOf(step.itemId)) ?? step.at;
       return { at: later(step.at, start), rank: 2, id: step.id, step };
     }),
-    ...lost.map((step): Event => {
+    ...kept.map((step): Event => {
       const { itemId, snapshot } = step;
       return { at: snapshot.openedAt, rank: 0, id: itemId, opens: { itemId, snapshot, step } };
     }),
@@ -59,7 +56,6 @@ export function timelineOf(allFacts: DiaryFact[], allSteps: PersonStep[]): Timel
       (s) => s.undoes!,
     ),
     settled: settledFacts(steps, undone),
-    moved,
   };
 }
 
@@ -125,40 +121,45 @@ function settledFacts(steps: PersonStep[], undone: Map<string, PersonStep>): Tim
 export const sourceOf = (itemId: string): string => itemId.split('~')[0]!;
 
 /**
- * Finds the steps whose item was opened by a fact that is read otherwise now: `moved` where the note still holds
- * such a fact under another id, `lost` (one step an item, the earliest) where it does not.
+ * A step on an item whose opening fact is read otherwise now goes with the same work under another id of that
+ * note; where there is none, its item is `kept` under an id of its own (one step an item, the earliest).
  */
-function whereStepsBelong(steps: PersonStep[], facts: DiaryFact[]) {
-  const openers = new Map<string, { plot: string | null; kind: string; noteId: string }>();
-  const sameInNote = new Map<string, string>();
-  for (const fact of facts) {
-    if (fact.fact.list !== 'actions') continue;
-    const { kind } = fact.fact.fact as ActionFact;
-    openers.set(fact.id, { plot: fact.plot, kind, noteId: fact.noteId });
-    const key = JSON.stringify([fact.noteId, fact.plot, kind]);
-    const other = sameInNote.get(key);
-    if (!other || fact.id < other) sameInNote.set(key, fact.id);
+function atTheirItems(sent: PersonStep[], facts: DiaryFact[]): { steps: PersonStep[]; kept: PersonStep[] } {
+  const openers = new Map<string, { work: string; noteId: string }>();
+  const byWork = new Map<string, string>();
+  for (const { id, noteId, plot, fact } of facts) {
+    if (fact.list !== 'actions') continue;
+    const work = JSON.stringify([noteId, plot, fact.fact.kind]);
+    openers.set(id, { work, noteId });
+    const other = byWork.get(work);
+    if (!other || id < other) byWork.set(work, id);
   }
-  const added = new Set(steps.filter((s) => s.kind === 'add').map((s) => s.id));
-  const moved = new Map<string, string>();
-  const lost = new Map<string, PersonStep>();
-  for (const step of steps) {
-    const { itemId, snapshot } = step;
-    if (step.kind === 'add' || added.has(itemId) || itemId.includes('~')) continue;
-    const opener = openers.get(itemId);
-    if (opener && opener.plot === snapshot.plot && opener.kind === snapshot.kind) continue;
-    const now = sameInNote.get(
-      JSON.stringify([snapshot.noteId ?? opener?.noteId, snapshot.plot, snapshot.kind]),
-    );
-    if (now) moved.set(itemId, now);
-    else if (!lost.has(itemId)) lost.set(itemId, step);
-  }
-  return { moved, lost: [...lost.values()] };
+  const added = new Set(sent.filter((step) => step.kind === 'add').map((step) => step.id));
+  const kept = new Map<string, PersonStep>();
+  const steps = sent.map((step) => {
+    const { snapshot } = step;
+    const [id, grown] = step.itemId.split(KEPT) as [string, string | undefined];
+    if (step.kind === 'add' || added.has(id) || (grown === undefined && id.includes('~'))) return step;
+    const opener = openers.get(id);
+    const work = JSON.stringify([snapshot.noteId ?? opener?.noteId, snapshot.plot, snapshot.kind]);
+    if (opener?.work === work) return { ...step, itemId: id };
+    const now = byWork.get(work);
+    if (now) return { ...step, itemId: now };
+    const itemId = opener ? `${id}${KEPT}${snapshot.kind}~${snapshot.plot ?? ''}` : id;
+    const moved = { ...step, itemId };
+    if (!kept.has(itemId)) kept.set(itemId, moved);
+    return moved;
+  });
+  return { steps, kept: [...kept.values()] };
 }
 
-function startTimes(notes: Note[], steps: PersonStep[]): Map<string, string> {
+/** Stands in the id of an item that was kept although its fact is read otherwise. */
+const KEPT = '~kept~';
+
+function startTimes(notes: Note[], steps: PersonStep[], kept: PersonStep[]): Map<string, string> {
   const times = new Map(steps.map((step) => [step.id, step.at]));
   for (const note of notes) for (const fact of note.facts) times.set(fact.id, note.observedAt);
+  for (const { itemId, snapshot } of kept) times.set(itemId, snapshot.openedAt);
   return times;
 }
 
