@@ -84,7 +84,10 @@ export interface Ledger {
   /** The last few pieces of work by plot and kind, whatever became of them. */
   done: Map<string, Item[]>;
   ruledOut: Map<string, Item>;
-  forAnyPlot: Set<Item>;
+  waitForRain: Set<Item>;
+  waitForWalk: Set<Item>;
+  /** The last day that a note was made on. */
+  walkedOn: string;
   plans: Map<string, Set<Item>>;
   plots: Map<string | null, PlotMemory>;
 }
@@ -104,7 +107,9 @@ export function newLedger(timeline: Timeline, lookAfter: readonly LookAfterRow[]
     liveByPlotAndKind: new Map(),
     done: new Map(),
     ruledOut: new Map(),
-    forAnyPlot: new Set(),
+    waitForRain: new Set(),
+    waitForWalk: new Set(),
+    walkedOn: '',
     plans: new Map(),
     plots: new Map(),
   };
@@ -158,7 +163,8 @@ export function setState(ledger: Ledger, item: Item, state: ItemState): void {
   setOf(ledger.liveByKind, item.kind)[change](item);
   setOf(ledger.liveByPlotAndKind, plotAndKind(item.plot, item.kind))[change](item);
   if (change === 'delete') {
-    ledger.forAnyPlot.delete(item);
+    ledger.waitForRain.delete(item);
+    ledger.waitForWalk.delete(item);
     item.unsure = undefined;
   }
   if (state === 'ruled_out') ledger.ruledOut.set(plotAndKind(item.plot, item.kind), item);

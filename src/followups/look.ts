@@ -47,6 +47,7 @@ function findingOn(ledger: Ledger, item: Item, fact: DiaryFact, finding: Finding
     findingOnOpenWork(ledger, item, fact, finding, fit);
     return;
   }
+  if (tooLong(item, fact)) return;
   const source = sourceOfFact(fact);
   const on = dayOf(fact.observedAt);
   if (finding.status === 'suspected' || finding.status === 'risk') {
@@ -140,8 +141,8 @@ function findingOnOpenWork(
 }
 
 function figureOn(ledger: Ledger, item: Item, fact: DiaryFact, figure: MeasurementFact): void {
-  if (!DONE_NOT_SEEN.includes(item.state) || placeFit(item.place, figure.where, fact.words) === 'other')
-    return;
+  if (!DONE_NOT_SEEN.includes(item.state) || tooLong(item, fact)) return;
+  if (placeFit(item.place, figure.where, fact.words) === 'other') return;
   const verdict = verdictOf(item, figure);
   if (!verdict || tooEarly(ledger, item, fact, verdict !== 'not_fixed')) return;
   const before = item.figures.get(figure.quantity);
@@ -177,6 +178,11 @@ function askWhatWasFound(ledger: Ledger, item: Item, fact: DiaryFact, sentence: 
   )
     item.unsure = lookQuestion(item, fact, 'found', sentence);
 }
+
+/** What is found half a season later is not the result of the work. [common practice] */
+const RESULT_WITHIN_DAYS = 45;
+const tooLong = (item: Item, fact: DiaryFact): boolean =>
+  daysBetween(item.doneOn!, dayOf(fact.observedAt)) > RESULT_WITHIN_DAYS;
 
 /** Work done this morning cannot have failed by noon: before the table's days a finding is kept but decides nothing. */
 function tooEarly(ledger: Ledger, item: Item, fact: DiaryFact, good: boolean): boolean {

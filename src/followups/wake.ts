@@ -45,14 +45,14 @@ export function triggerAwaited(item: Item): Trigger | undefined {
 /** Items that wait for rain or for the next walk are woken from any plot. */
 export function keepWatch(ledger: Ledger, item: Item): void {
   const trigger = triggerAwaited(item);
-  const anyPlot = trigger === 'rain' || trigger === 'next_walk';
-  ledger.forAnyPlot[anyPlot ? 'add' : 'delete'](item);
+  ledger.waitForRain[trigger === 'rain' ? 'add' : 'delete'](item);
+  ledger.waitForWalk[trigger === 'next_walk' ? 'add' : 'delete'](item);
 }
 
 export function wake(ledger: Ledger, item: Item, source: Source, on: string, because: string): void {
   if (!write(ledger, item, source, 'woke', because, { on })) return;
   item.woke = { on, because };
-  ledger.forAnyPlot.delete(item);
+  keepWatch(ledger, item);
   if (item.state === 'put_off') setState(ledger, item, 'open');
 }
 
@@ -70,8 +70,7 @@ export function wakeByFact(ledger: Ledger, fact: DiaryFact): void {
     if (trigger === 'if_worse' && hasWorsened(item, fact)) wake(ledger, item, source, on, 'it has got worse');
   }
   if (brought.includes('rain'))
-    for (const item of [...ledger.forAnyPlot])
-      if (triggerAwaited(item) === 'rain') wake(ledger, item, source, on, `rain on ${dayWords(on)}`);
+    for (const item of [...ledger.waitForRain]) wake(ledger, item, source, on, `rain on ${dayWords(on)}`);
 }
 
 function broughtBy({ fact }: DiaryFact): Trigger[] {
@@ -119,9 +118,10 @@ function hasWorsened(item: Item, { fact, words }: DiaryFact): boolean {
 /** A note of a later day is the next walk, wherever it starts; a plot that was not reached waits for the next. */
 export function wakeByWalk(ledger: Ledger, fact: DiaryFact): void {
   const on = dayOf(fact.observedAt);
-  for (const item of [...ledger.forAnyPlot])
-    if (triggerAwaited(item) === 'next_walk' && item.lastOn < on)
-      wake(ledger, item, sourceOfFact(fact), on, `walk of ${dayWords(on)}`);
+  if (on === ledger.walkedOn) return;
+  ledger.walkedOn = on;
+  for (const item of [...ledger.waitForWalk])
+    if (item.lastOn < on) wake(ledger, item, sourceOfFact(fact), on, `walk of ${dayWords(on)}`);
 }
 
 export function notReached(ledger: Ledger, fact: DiaryFact): void {
