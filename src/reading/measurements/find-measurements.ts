@@ -1,8 +1,20 @@
+/** Figures about the crop, the field and the weather, each in the vocabulary's unit. */
+import { waterLevelDose } from '../doses/water-level.ts';
 import type { NumberFound } from '../numbers/find-numbers.ts';
 import type { Quantity } from '../record.ts';
 import type { Token } from '../text.ts';
+import { readBare } from './bare.ts';
+import { carryOn } from './carry-on.ts';
+import { isTakenBack } from './corrections.ts';
+import { readPerHill, readPerSquareMetre } from './densities.ts';
+import { ruledOut } from './guards.ts';
+import { readArea, readCropWeight, readLength, readSides, readTemperature } from './lengths.ts';
+import { readProportion } from './proportions.ts';
+import { isPlausible, type Read, type ReadFigure } from './reading.ts';
+import { type Shape, shapeOf } from './shapes.ts';
+import { type Surroundings, surroundingsOf } from './surroundings.ts';
 
-/** `value` is in the vocabulary's unit; `first` and `last` take in the number, its unit and a name that touches it. */
+/** `value` is in the vocabulary's unit; `first` and `last` are token indexes, both included, of the number and its unit. */
 export interface MeasurementFound {
   first: number;
   last: number;
@@ -11,11 +23,69 @@ export interface MeasurementFound {
   rule: string;
 }
 
-/** `isPlot` says whether a token belongs to the name of a plot; it keeps codes from being read as figures. */
+/** A number of the note on its way to a measurement. */
+export interface Figure {
+  number: NumberFound;
+  shape: Shape;
+  reads: Read[];
+  /** Settled as something that is no measurement: a dose, a plan, another day. */
+  out: boolean;
+}
+
+const READERS: Readonly<Record<Shape['kind'], ReadFigure>> = {
+  percent: readProportion,
+  share: readProportion,
+  fraction: readProportion,
+  'per-hill': readPerHill,
+  'per-m2': readPerSquareMetre,
+  length: readLength,
+  area: readArea,
+  sides: readSides,
+  'crop-weight': readCropWeight,
+  temperature: readTemperature,
+  bare: readBare,
+  none: () => [],
+};
+
+/**
+ * In the order of the text. `isPlot` says whether a token belongs to the name of a plot; it keeps codes from being
+ * read as figures and tells lists by plot (`LCC: B1 4, B2 3.5`) apart. Linear in length; never throws.
+ */
 export function findMeasurements(
-  _tokens: Token[],
-  _numbers: NumberFound[],
-  _isPlot: (index: number) => boolean = () => false,
+  tokens: Token[],
+  numbers: NumberFound[],
+  isPlot: (index: number) => boolean = () => false,
 ): MeasurementFound[] {
-  return [];
+  const around = surroundingsOf(tokens, isPlot);
+  const own = numbers.filter((number) => !isPlot(number.first));
+  const figures = carryOn(around, figuresOf(around, own));
+  const found: MeasurementFound[] = [];
+  figures.forEach((figure, index) => {
+    if (figure.out || isTakenBack(around, figures, index)) return;
+    for (const { quantity, value, rule } of figure.reads)
+      found.push({ first: figure.number.first, last: figure.shape.last, quantity, value, rule });
+  });
+  return found;
+}
+
+function figuresOf(around: Surroundings, numbers: NumberFound[]): Figure[] {
+  const figures: Figure[] = [];
+  for (let index = 0; index < numbers.length; index++) {
+    const number = numbers[index] as NumberFound;
+    const shape = shapeOf(around.tokens, number, numbers[index + 1]);
+    figures.push(settle(around, number, shape));
+    if (shape.kind === 'sides') index++;
+  }
+  return figures;
+}
+
+function settle(around: Surroundings, number: NumberFound, shape: Shape): Figure {
+  const reads = READERS[shape.kind](around, number, shape).filter(isPlausible);
+  const dose =
+    shape.kind === 'length' || shape.kind === 'bare' ? waterLevelDose(around.tokens, number) : null;
+  const out =
+    dose !== null ||
+    shape.kind === 'none' ||
+    (reads[0] !== undefined && ruledOut(around, number, shape.last, reads[0].quantity) !== null);
+  return { number, shape, reads, out };
 }
