@@ -1,0 +1,58 @@
+/** Configuration and start; the only reader of the environment. */
+import { createServer } from 'node:http';
+import { resolve } from 'node:path';
+import { z } from 'zod';
+import { openDiary } from './diary/open-diary.ts';
+import { loadSampleSeason } from './diary/sample-season.ts';
+import { StoreRefused } from './storage/open-store.ts';
+import { makeApp } from './web/app.ts';
+import { buildClient } from './web/build-client.ts';
+
+const environment = z.object({
+  PORT: z.coerce.number({ error: 'PORT is no number' }).int().min(0).max(65535).default(8040),
+  HOST: z.string().min(1).default('localhost'),
+  DATA: z.string().min(1).default('./data'),
+  /** `no` leaves an empty diary empty. */
+  SAMPLE: z.enum(['yes', 'no'], { error: 'write yes or no' }).default('yes'),
+});
+
+await start();
+
+async function start(): Promise<void> {
+  const read = environment.safeParse(process.env);
+  if (!read.success)
+    return refuse(read.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`).join('\n'));
+  const { PORT, HOST, DATA, SAMPLE } = read.data;
+  try {
+    const diary = openDiary(resolve(DATA));
+    if (SAMPLE === 'yes') await loadSampleSeason(diary);
+    const server = createServer(makeApp(diary, { buildFolder: await buildClient() }));
+    server.on('error', (error: NodeJS.ErrnoException) => refuse(portWords(error, PORT)));
+    server.listen(PORT, HOST, () => {
+      const address = server.address();
+      const port = typeof address === 'object' && address ? address.port : PORT;
+      console.log(`Bundwalk is ready: http://${HOST}:${port}`);
+    });
+    const stop = (): void => {
+      server.close(() => diary.close().then(() => process.exit(0)));
+      server.closeIdleConnections();
+      // A phone may hold its connection open; what is being written has two seconds to reach the disk.
+      setTimeout(() => server.closeAllConnections(), 2000).unref();
+    };
+    process.once('SIGTERM', stop);
+    process.once('SIGINT', stop);
+  } catch (error) {
+    if (!(error instanceof StoreRefused)) throw error;
+    refuse(error.message);
+  }
+}
+
+const portWords = (error: NodeJS.ErrnoException, port: number): string =>
+  error.code === 'EADDRINUSE'
+    ? `Port ${port} is taken by another program. Stop that one, or choose another with PORT=8041.`
+    : `The server cannot listen: ${error.message}.`;
+
+function refuse(words: string): never {
+  console.error(words);
+  process.exit(1);
+}

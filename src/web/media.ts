@@ -1,0 +1,47 @@
+import { createReadStream } from 'node:fs';
+import { stat } from 'node:fs/promises';
+import { pipeline } from 'node:stream/promises';
+import type { RequestHandler } from 'express';
+import type { Diary } from '../diary/diary.ts';
+import { copyPath, originalPath } from '../storage/media.ts';
+
+const KINDS: Record<string, string> = {
+  jpeg: 'image/jpeg',
+  png: 'image/png',
+  webp: 'image/webp',
+  gif: 'image/gif',
+  avif: 'image/avif',
+  heic: 'image/heic',
+  heif: 'image/heif',
+  tiff: 'image/tiff',
+};
+
+/** A photo by its hash: the original as it came, or a smaller copy. Nothing else of the folder can be asked for. */
+export const media =
+  (diary: Diary): RequestHandler<{ hash: string; copy: string }> =>
+  async (req, res, next) => {
+    const { hash, copy } = req.params;
+    if (!/^[0-9a-f]{64}$/.test(hash) || !/^(small|large|original)$/.test(copy)) return next();
+    const row = await diary.db
+      .selectFrom('photos')
+      .select(['kind', 'name'])
+      .where('id', '=', hash)
+      .executeTakeFirst();
+    if (!row) return next();
+    const path =
+      copy === 'original'
+        ? originalPath(diary.mediaFolder, hash)
+        : copyPath(diary.mediaFolder, hash, copy as 'small');
+    const found = await stat(path).catch(() => null);
+    if (!found) return next();
+    res.set({
+      'Content-Type': copy === 'original' ? (KINDS[row.kind] ?? 'application/octet-stream') : 'image/webp',
+      'Content-Length': String(found.size),
+      'Cache-Control': 'private, max-age=31536000, immutable',
+      // An original is never run as a page, whatever it holds.
+      'Content-Security-Policy': "default-src 'none'; sandbox",
+    });
+    if (copy === 'original') res.attachment(row.name);
+    if (req.method === 'HEAD') return void res.end();
+    await pipeline(createReadStream(path), res).catch(() => res.destroy());
+  };

@@ -1,0 +1,33 @@
+import type { RequestHandler } from 'express';
+import type { Diary } from '../../diary/diary.ts';
+import { readFields } from '../../diary/farm.ts';
+import { fieldPlan, type PlanPlot } from '../../diary/field-plan.ts';
+import { fieldPlanSvg } from '../field-plan-svg.ts';
+import { showPage } from '../show-page.ts';
+
+export const plotsPage =
+  (diary: Diary): RequestHandler =>
+  async (req, res) => {
+    const [plan, fields] = await Promise.all([fieldPlan(diary), readFields(diary)]);
+    const names = new Map(fields.map(({ code, name }) => [code, name]));
+    await showPage(req, res, 'plots', {
+      title: 'Plots',
+      place: 'Plots',
+      plan,
+      groups: byField(plan.plots, names),
+      svg: plan.plots.some(({ shape }) => shape.length > 2) ? fieldPlanSvg(plan) : null,
+    });
+  };
+
+/** In walking order; a new heading wherever the field changes. */
+function byField(plots: PlanPlot[], names: Map<string, string>): { name: string; plots: PlanPlot[] }[] {
+  const groups: { name: string; plots: PlanPlot[] }[] = [];
+  for (const one of plots) {
+    const code = one.plot.field;
+    const name = code ? (names.get(code) ?? code) : 'No field';
+    const last = groups.at(-1);
+    if (last?.name === name) last.plots.push(one);
+    else groups.push({ name, plots: [one] });
+  }
+  return groups;
+}
