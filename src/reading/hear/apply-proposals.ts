@@ -40,9 +40,11 @@ export function narrowed(tokens: readonly Token[], { from, to, meant, why }: Pro
   return { from: from + first, to: from + last, meant: meant.slice(first, last), why };
 }
 
+/** A hyphen less is no change. */
 function changes(tokens: readonly Token[], { from, to, meant }: Proposal): boolean {
   if (to <= from || meant.length === 0 || !isOpen(tokens, from, to)) return false;
-  return meant.length !== to - from || meant.some((word, at) => word !== tokens[from + at]!.lower);
+  const said = tokens.slice(from, to).flatMap(({ kind, lower }) => (kind === 'mark' ? [] : [lower]));
+  return said.length !== meant.length || meant.some((word, at) => word !== said[at]);
 }
 
 /** Word for word where the counts agree; otherwise each word meant covers all that was said. */

@@ -7,6 +7,7 @@ export interface Clues {
   before?: string;
   after?: string;
   near?: string;
+  anywhere?: string;
 }
 
 /** `sounds like "bund" (PNT / PNT), stands after "the", near "leaking"`: keys of what was said and of what was meant. */
@@ -17,6 +18,7 @@ export function evidence(said: readonly Token[], meant: readonly string[], clues
   if (clues.before !== undefined) parts.push(`stands after ${quoted(clues.before)}`);
   if (clues.after !== undefined) parts.push(`stands before ${quoted(clues.after)}`);
   if (clues.near !== undefined) parts.push(`near "${clues.near}"`);
+  if (clues.anywhere !== undefined) parts.push(`"${clues.anywhere}" in the same note`);
   return parts.join(', ');
 }
 

@@ -5,6 +5,8 @@ import type { HearContext } from './hear.ts';
 export interface Hearing {
   tokens: Token[];
   context: HearContext;
+  /** Every word of the note, for clues that count from anywhere. */
+  words: ReadonlySet<string>;
 }
 
 /** Read tokens `from` to `to` (excluded) as `meant`, one entry a token. */
@@ -15,7 +17,11 @@ export interface Proposal {
   why: string;
 }
 
-export const hearingOf = (tokens: Token[], context: HearContext): Hearing => ({ tokens, context });
+export const hearingOf = (tokens: Token[], context: HearContext): Hearing => ({
+  tokens,
+  context,
+  words: new Set(tokens.map((token) => token.lower)),
+});
 
 /** Straight, lower-case form of a token as written; differs from `lower` once the token has been read as another. */
 export const asWritten = (token: Token): string => token.text.toLowerCase().replaceAll('’', "'");

@@ -18,6 +18,8 @@ export interface Mishearing {
   before?: string;
   after?: string;
   near?: string;
+  /** One of these stands anywhere in the note. */
+  anywhere?: string;
   all?: true;
   sure?: true;
   /** Any of these within seven words / directly before / directly after refuses it. */
@@ -32,6 +34,7 @@ export interface Row {
   before?: Clues;
   after?: Clues;
   near?: Clues;
+  anywhere?: Clues;
   all: boolean;
   sure: boolean;
   unless: Clues;
@@ -43,10 +46,11 @@ export const indexRows = (rows: readonly Mishearing[]): PhraseIndex<Row> =>
   indexPhrases(rows.flatMap(rowsOf));
 
 /** At each place the longest row that its clues let through. */
-export function proposeByRows(rows: PhraseIndex<Row>, { tokens }: Hearing): Proposal[] {
+export function proposeByRows(rows: PhraseIndex<Row>, hearing: Hearing): Proposal[] {
+  const { tokens } = hearing;
   return tokens.flatMap((_, at) => {
     for (const { to, value } of phrasesAt(rows, tokens, at).sort((a, b) => b.to - a.to)) {
-      const why = evidenceFor(tokens, at, to, value);
+      const why = evidenceFor(hearing, at, to, value);
       if (why !== undefined) return [{ from: at, to, meant: value.meant, why }];
     }
     return [];
@@ -60,6 +64,7 @@ function rowsOf(row: Mishearing): { words: string[]; value: Row }[] {
     before: row.before === undefined ? undefined : cluesOf(row.before),
     after: row.after === undefined ? undefined : cluesOf(row.after),
     near: row.near === undefined ? undefined : cluesOf(row.near),
+    anywhere: row.anywhere === undefined ? undefined : cluesOf(row.anywhere),
     all: row.all ?? false,
     sure: row.sure ?? false,
     unless: cluesOf(row.unless),
@@ -72,17 +77,19 @@ function rowsOf(row: Mishearing): { words: string[]; value: Row }[] {
   }));
 }
 
-function evidenceFor(tokens: readonly Token[], from: number, to: number, row: Row): string | undefined {
+function evidenceFor(hearing: Hearing, from: number, to: number, row: Row): string | undefined {
+  const { tokens } = hearing;
   if (isRefused(tokens, from, to, row)) return undefined;
   const before = row.before && standsBefore(tokens, from, row.before);
   const after = row.after && standsAfter(tokens, to, row.after);
   const near = row.near && standsNear(tokens, from, to, row.near);
-  const asked = [row.before, row.after, row.near].filter((clues) => clues !== undefined).length;
-  const found = [before, after, near].filter((clue) => clue !== undefined).length;
+  const anywhere = row.anywhere && [...row.anywhere].find((word) => hearing.words.has(word));
+  const asked = [row.before, row.after, row.near, row.anywhere].filter((clues) => clues !== undefined).length;
+  const found = [before, after, near, anywhere].filter((clue) => clue !== undefined).length;
   if (row.all || row.sure ? found < asked : found === 0) return undefined;
   const odd = narrowed(tokens, { from, to, meant: row.meant, why: '' });
   const frame = odd.to - odd.from < to - from ? textOf(tokens.slice(from, to)) : undefined;
-  return evidence(tokens.slice(odd.from, odd.to), odd.meant, { frame, before, after, near });
+  return evidence(tokens.slice(odd.from, odd.to), odd.meant, { frame, before, after, near, anywhere });
 }
 
 const isRefused = (tokens: readonly Token[], from: number, to: number, row: Row): boolean =>

@@ -11,8 +11,8 @@ const UNITS =
   'percent % centimeter centimeters centimetre centimetres cm inches inch millimeters millimetres mm kilos kg';
 
 const NUMBERS = {
-  said: ['for', 'fore', 'to', 'too', 'won', 'ate', 'tree', 'free'],
-  meant: ['four', 'four', 'two', 'two', 'one', 'eight', 'three', 'three'],
+  said: ['for', 'fore', 'to', 'too', 'won', 'ate', 'tree', 'free', 'tin', 'sex', 'sicks', 'fife'],
+  meant: ['four', 'four', 'two', 'two', 'one', 'eight', 'three', 'three', 'ten', 'six', 'six', 'five'],
 };
 
 /** `plot for` to `plot four` for each of the words said; `{}` marks the place. */
@@ -63,9 +63,9 @@ export const SMALL_WORDS: readonly Mishearing[] = [
   { ...numbers(['point {}'], 'for to too won ate'), before: '#', sure: true },
   { ...numbers(['and {}'], 'for fore won ate'), before: '#', after: '$', all: true, unless: 'us me them' },
   {
-    ...numbers(['{} percent', '{} %', '{} per cent'], 'for to too won ate tree free'),
+    ...numbers(['{} percent', '{} %', '{} per cent'], 'for to too won ate tree free tin sex sicks fife'),
     sure: true,
-    unlessBefore: '# up down from close compared due',
+    unlessBefore: '# ^ up down from close compared due',
   },
   {
     ...numbers(['{}'], 'for to too won ate'),
@@ -90,6 +90,14 @@ export const SMALL_WORDS: readonly Mishearing[] = [
     all: true,
   },
 
+  {
+    said: 'ate|for',
+    meant: 'eight|four',
+    before: 'counted count found got saw only',
+    after: 'hills tillers burrows barrows plants snails rats panicles hoppers tailors heels',
+    all: true,
+    unlessBefore: 'rats snails',
+  },
   {
     said: 'know',
     meant: 'no',

@@ -26,7 +26,7 @@ const JOINED: ReadonlySet<string> = new Set([...singles, ...terms].map(({ joined
 /** Whether a word is of the trade or of the field as it stands, also with an ending; such a word is no mishearing. */
 export function isFieldWord(word: string): boolean {
   const bare = word.replace(/'s$/, '');
-  return [bare, bare.replace(/s$/, ''), bare.replace(/(ing|ed)$/, '')].some(
+  return [bare, `${bare}s`, bare.replace(/s$/, ''), bare.replace(/(ing|ed)$/, '')].some(
     (form) => TRADE_SINGLES.has(form) || TERM_WORDS.has(form) || FIELD_WORDS.has(form),
   );
 }

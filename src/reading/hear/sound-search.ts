@@ -10,7 +10,7 @@ import { isOrdinary } from './ordinary-words.ts';
 import { nextWord } from './phrases.ts';
 import { isFieldWord, isTradeJoined, nearestTradeWord, type TradeSound } from './sound-index.ts';
 
-const FIELD = cluesOf('@field @weeds @patches @insects');
+const FIELD = cluesOf('@field');
 const MOST_WORDS = 3;
 const SHORTEST = 5;
 const LONGEST = 24;
@@ -38,7 +38,7 @@ function proposalsAt(tokens: readonly Token[], at: number, names: ReadonlySet<st
   let last: number | undefined = at;
   while (last !== undefined && words.length < MOST_WORDS) {
     const { lower, kind } = tokens[last]!;
-    if (kind !== 'word' || isNumberWord(lower) || names.has(lower)) break;
+    if (kind !== 'word' || !/^[a-z']+$/.test(lower) || isNumberWord(lower) || names.has(lower)) break;
     words.push(lower);
     const one = isOpen(tokens, at, last + 1) ? nearestFor(tokens, at, last + 1, words) : undefined;
     if (one) found.push(one);
@@ -99,6 +99,6 @@ function asked(words: readonly string[], { joined, kind }: TradeSound, near: boo
   if (words.length === 1 && strange === 0) return Infinity;
   if (!near) return words.length === 1 ? ASKED.alone : Infinity;
   if (strange === 0) return kind === 'weed' && joined.length > LONG ? ASKED.plain : Infinity;
-  if (joined.length < LONG) return ASKED.short;
+  if (joined.length < LONG || kind === 'nutrient') return ASKED.short;
   return words.length === 1 ? ASKED.strange : ASKED.mixed;
 }

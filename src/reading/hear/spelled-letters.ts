@@ -35,7 +35,7 @@ const LETTER_NAMES: Record<string, string> = {
 };
 
 /** Initials in use on rice farms; the counts of days only straight after a figure. */
-const INITIALS = ['bph', 'wbph', 'glh', 'lcc', 'blb', 'spad', 'awd', 'gas', 'rtv'];
+const INITIALS = ['bph', 'wbph', 'glh', 'lcc', 'blb', 'spad', 'awd', 'gas', 'rtv', 'pi'];
 const AFTER_FIGURE = ['dat', 'das', 'dap'];
 const LONGEST = 4;
 

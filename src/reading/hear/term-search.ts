@@ -27,10 +27,10 @@ const TERMS: readonly Term[] = TRADE_TERMS.map(({ term, spare }) => ({
 const byFirst = groupBy(0);
 const bySecond = groupBy(1);
 
-const FIELD = cluesOf('@field @weeds @patches @insects @stage # plants');
+const FIELD = cluesOf('@field');
 const isTradeOnly = (word: string): boolean => TRADE_SINGLES.has(word) || ONLY_IN_TERMS.has(word);
 /** Likeness asked of a strange word, and of an ordinary one beside a word that only the trade uses, or beside another. */
-const ASKED = { strange: 0.55, besideTrade: 0.64, besideOther: 0.74 };
+const ASKED = { strange: 0.64, besideTrade: 0.64, besideOther: 0.74 };
 
 export function proposeByTerm({ tokens, context }: Hearing): Proposal[] {
   const names = namesOf(context);

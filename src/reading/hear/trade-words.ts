@@ -89,7 +89,7 @@ export const TRADE_TERMS: readonly { term: string; kind: TradeClass; spare?: str
   { term: 'leaf colour chart', kind: 'gauge', spare: 'bright' },
   { term: 'leaf color chart', kind: 'gauge', spare: 'bright' },
   { term: 'chlorophyll meter', kind: 'gauge' },
-  { term: 'spikelet sterility', kind: 'trouble' },
+  { term: 'spikelet sterility', kind: 'trouble', spare: 'fertility' },
   { term: 'hairline cracks', kind: 'trouble' },
   { term: 'rat burrow', kind: 'trouble', spare: 'barrier' },
   { term: 'rat burrows', kind: 'trouble', spare: 'barriers' },
