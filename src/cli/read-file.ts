@@ -1,7 +1,7 @@
 /** A file of notes, one a line, read to records, one a line; what cannot be read is named with its line. */
 import { z } from 'zod';
-import type { NoteToRead } from '../reading/record.ts';
 import { readNote } from '../reading/read.ts';
+import type { NoteToRead } from '../reading/record.ts';
 
 const NOTE = z.object({
   id: z.string(),
@@ -15,7 +15,10 @@ const NOTE = z.object({
 export function readFile(text: string, withTrace: boolean): { lines: string[]; problems: string[] } {
   const lines: string[] = [];
   const problems: string[] = [];
-  for (const [index, line] of text.replace(/^\uFEFF/, '').split(/\r?\n/).entries()) {
+  for (const [index, line] of text
+    .replace(/^\uFEFF/, '')
+    .split(/\r?\n/)
+    .entries()) {
     if (!line.trim()) continue;
     const note = noteOf(line);
     if (typeof note === 'string') problems.push(`Line ${index + 1}: ${note}`);

@@ -47,11 +47,18 @@ function optionsOf(args: string[]) {
   }
 }
 
-function readText(text: string, options: { on?: string; plot?: string; plots?: string; dictated?: boolean }): number {
+function readText(
+  text: string,
+  options: { on?: string; plot?: string; plots?: string; dictated?: boolean },
+): number {
   const on = options.on ?? '';
   if (!/^\d{4}-\d{2}-\d{2}$/.test(on) || Number.isNaN(Date.parse(on)))
     return refuse(`--on needs the day of the note, such as 2031-03-14.\n${USAGE}`);
-  const codes = [...new Set([...(options.plots ?? '').split(','), options.plot ?? ''].map((code) => code.trim()).filter(Boolean))];
+  const codes = [
+    ...new Set(
+      [...(options.plots ?? '').split(','), options.plot ?? ''].map((code) => code.trim()).filter(Boolean),
+    ),
+  ];
   const reading = readNote({
     id: 'note',
     observedAt: `${on}T12:00`,

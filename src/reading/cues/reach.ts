@@ -1,0 +1,128 @@
+/** Which cues reach a thing that was found. Without code a row: side and reach are read from it. */
+import { type Passage, wallBetween } from '../engine/passage.ts';
+import type { CueFound } from './find-cues.ts';
+
+export interface Target {
+  first: number;
+  last: number;
+}
+
+const FAR: Readonly<Record<'touch' | 'next' | 'clause' | 'sentence', number>> = {
+  touch: 2,
+  next: 7,
+  clause: 14,
+  sentence: 60,
+};
+/** A comma may stand between a cue behind and its target (`rats, none`), and between the parts of a list. */
+const LIST = /^(or|nor|and|,|\/|n|&|neither|no|any|of|the|much|other|more)$/;
+
+/** `targets` holds everything found, in order; `index` is the place of the target in it. */
+export function reaches(passage: Passage, cue: CueFound, targets: readonly Target[], index: number): boolean {
+  const target = targets[index]!;
+  const { side, reach } = cue.row;
+  if (cue.first <= target.last && cue.last >= target.first) return false;
+  if (cue.last < target.first) return side !== 'before' && reachesAhead(passage, cue, targets, index, reach);
+  return side !== 'after' && reachesBack(passage, cue, targets, index, reach);
+}
+
+function reachesAhead(
+  passage: Passage,
+  cue: CueFound,
+  targets: readonly Target[],
+  index: number,
+  reach: CueFound['row']['reach'],
+): boolean {
+  const target = targets[index]!;
+  const distance = target.first - cue.last - 1;
+  if (distance > FAR[reach]) return reach === 'next' && isListedFrom(passage, cue, targets, index);
+  const wall = wallBetween(passage, cue.last, target.first);
+  if (reach === 'sentence') return wall < 3;
+  if (wall >= 2) return false;
+  if (reach === 'clause') return true;
+  if (reach === 'touch') return wall === 0;
+  const between = firstBetween(targets, cue.last, index);
+  if (between < index) return isListedFrom(passage, cue, targets, index);
+  return wall === 0 || cue.last + 2 >= target.first;
+}
+
+function reachesBack(
+  passage: Passage,
+  cue: CueFound,
+  targets: readonly Target[],
+  index: number,
+  reach: CueFound['row']['reach'],
+): boolean {
+  const target = targets[index]!;
+  const distance = cue.first - target.last - 1;
+  if (distance > FAR[reach]) return false;
+  const wall = wallBetween(passage, target.last, cue.first);
+  if (passage.tokens[cue.first]!.text === '?') return wall < 3 && isLastBefore(targets, index, cue.first);
+  if (reach === 'sentence') return wall < 3;
+  if (wall >= 2) return false;
+  if (reach === 'clause')
+    return isLastBefore(targets, index, cue.first) || isListedTo(passage, targets, index, cue.first);
+  if (reach === 'touch') return distance <= 2 && isLastBefore(targets, index, cue.first);
+  return (
+    (wall === 0 || distance <= 2) &&
+    (isLastBefore(targets, index, cue.first) || isListedTo(passage, targets, index, cue.first))
+  );
+}
+
+/** Index of the first target that starts behind `place`. */
+const firstBetween = (targets: readonly Target[], place: number, index: number): number => {
+  let first = index;
+  while (first > 0 && targets[first - 1]!.first > place && index - first < 8) first--;
+  return first;
+};
+
+const isLastBefore = (targets: readonly Target[], index: number, place: number): boolean => {
+  const next = targets[index + 1];
+  return next === undefined || next.first >= place;
+};
+
+/** `no rats, birds or hoppers`: only joining words between the parts, and an `or` or `nor` where a comma divides. */
+function isListedFrom(passage: Passage, cue: CueFound, targets: readonly Target[], index: number): boolean {
+  let first = firstBetween(targets, cue.last, index);
+  if (
+    targets[first]!.first - cue.last > FAR.next ||
+    wallBetween(passage, cue.last, targets[first]!.first) >= 2
+  )
+    return false;
+  let joined = false;
+  for (; first < index; first++) {
+    const words = passage.tokens
+      .slice(targets[first]!.last + 1, targets[first + 1]!.first)
+      .map(({ lower }) => lower);
+    if (words.length > 4 || !words.every((word) => LIST.test(word)) || words.length === 0) return false;
+    joined = words.some((word) => /^(or|nor|\/)$/.test(word)) || words.includes('and');
+    if (!joined && !endsInOr(passage, targets, first + 1)) return false;
+  }
+  return true;
+}
+
+const endsInOr = (passage: Passage, targets: readonly Target[], at: number): boolean => {
+  for (let index = at; index + 1 < targets.length && index < at + 4; index++) {
+    const words = passage.tokens
+      .slice(targets[index]!.last + 1, targets[index + 1]!.first)
+      .map(({ lower }) => lower);
+    if (words.length === 0 || words.length > 3 || !words.every((word) => LIST.test(word))) return false;
+    if (words.some((word) => word === 'or' || word === 'nor')) return true;
+  }
+  return false;
+};
+
+/** `rats and birds gone`, `flat and leaning gone`. */
+function isListedTo(passage: Passage, targets: readonly Target[], index: number, place: number): boolean {
+  for (let at = index; targets[at + 1] && targets[at + 1]!.first < place; at++) {
+    const words = passage.tokens
+      .slice(targets[at]!.last + 1, targets[at + 1]!.first)
+      .map(({ lower }) => lower);
+    if (
+      words.length === 0 ||
+      words.length > 3 ||
+      !words.some((word) => word === 'and' || word === 'or' || word === '&')
+    )
+      return false;
+  }
+  return true;
+}

@@ -1,0 +1,4 @@
+/** Words that put something into a later season. */
+export const LESSON_WORDS = `next|following|coming season|year|yr|crop|kharif|rabi|boro|aman|samba|monsoon|cycle|trial|winter|summer|spring|planting, for next season|year|samba|time|crop, lesson, lesson learned|learnt, note to self next yr|year|season, note for next, another year|season, in future season|crop|years?, in the future, from next season|year, the next crop|season, next time we|i|you plant|sow|transplant|seed|drill|around, second time around, when we plant this again, should have been|started|planted|drained|sprayed|weeded|sown, should of been, if we do|plant|grow this again, for the future, remember for next`;
+export const NOT_A_LESSON =
+  'next season be? far, last year, next season budget, next year budget, next year election, next year wedding, next year i retire, see you next year';

@@ -1,0 +1,56 @@
+/** A field note in, its record out: the passes in their order. Same note, same record, on the server and in the phone. */
+import { findPeople } from './around/find-people.ts';
+import { findPlaces } from './around/find-places.ts';
+import { findCues } from './cues/find-cues.ts';
+import { findDoses } from './doses/find-doses.ts';
+import { readPassage } from './engine/passage.ts';
+import { hear } from './hear/hear.ts';
+import { eventReader } from './lexicon/events.ts';
+import { findMeasurements } from './measurements/find-measurements.ts';
+import { emptyRecord, type FarmWords, NO_FARM_WORDS, type NoteToRead, type Reading } from './record.ts';
+import { findComparisons } from './rules/comparison-rules.ts';
+import { findAges, findStages } from './rules/field-rules.ts';
+import { findWork } from './rules/find-work.ts';
+import { findProblems } from './rules/finding-rules.ts';
+import { findLessons } from './rules/lesson-rules.ts';
+import { findUnvisited } from './rules/place-rules.ts';
+import { settleActions } from './settle/actions.ts';
+import { entriesOf } from './settle/entries.ts';
+import { settleFindings } from './settle/findings.ts';
+import { tokenise } from './text.ts';
+
+export function readNote(note: NoteToRead, farmWords: FarmWords = NO_FARM_WORDS): Reading {
+  const { tokens, heard } = hear(tokenise(note.text), {
+    channel: note.channel,
+    plots: note.plots,
+    farmWords,
+  });
+  if (tokens.length === 0) return { record: emptyRecord(), entries: [], heard };
+  const passage = readPassage(note, tokens, eventReader);
+  const lessons = findLessons(passage);
+  const unvisited = findUnvisited(passage);
+  const stages = findStages(passage);
+  const ages = findAges(passage);
+  const problems = findProblems(passage);
+  const work = findWork(passage, unvisited, stages);
+  const cues = findCues(passage);
+  const places = findPlaces(passage);
+  const people = findPeople(passage, farmWords.people);
+  const doses = findDoses(passage.masked, passage.numbers);
+  const measurements = findMeasurements(
+    passage.masked,
+    passage.numbers,
+    (index) => passage.plotOver[index] !== undefined,
+  );
+  return entriesOf(passage, heard, {
+    stages,
+    ages,
+    findings: settleFindings(passage, problems, work, cues, places),
+    measurements,
+    actions: settleActions(passage, work, { findings: problems, lessons, cues, people, doses }),
+    lessons,
+    unvisited,
+    comparisons: findComparisons(passage),
+    places,
+  });
+}

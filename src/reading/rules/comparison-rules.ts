@@ -1,0 +1,121 @@
+/** One plot held against another: a comparative, the plot that is spoken of, and the plot behind `than`. */
+
+import { type Passage, wallBetween } from '../engine/passage.ts';
+import { addPhrases, emptyTree, phrasesAt } from '../engine/phrase-tree.ts';
+import { COMPARATIVES } from '../lexicon/comparatives.ts';
+import { plotsOf } from '../plots/settle-plots.ts';
+import type { Attribute } from '../record.ts';
+import type { ComparisonMention } from './mentions.ts';
+
+interface Meaning {
+  attribute: Attribute;
+  more: boolean;
+}
+const TREE = emptyTree<Meaning>();
+for (const { attribute, more, less } of COMPARATIVES) {
+  addPhrases(TREE, more.replaceAll(/ \.\.\d\?/g, ''), { attribute, more: true });
+  addPhrases(TREE, less.replaceAll(/ \.\.\d\?/g, ''), { attribute, more: false });
+}
+
+const DIRECT = /^(outyields|outyielded|outyield|beats|beat)$/;
+const BARE = /^(ahead|behind|later|earlier|sooner)$/;
+
+export function findComparisons(passage: Passage): ComparisonMention[] {
+  if (passage.plots.length === 0) return [];
+  const found: ComparisonMention[] = [];
+  for (let at = 0; at < passage.tokens.length; at++) {
+    const hit = phrasesAt(TREE, passage, at)[0];
+    if (!hit || passage.plotOver[at] || isDenied(passage, at)) continue;
+    const mention = compare(passage, at, hit.last, hit.meanings);
+    if (
+      mention &&
+      !found.some(
+        (one) =>
+          one.attribute === mention.attribute && one.more === mention.more && one.less === mention.less,
+      )
+    )
+      found.push(mention);
+    at = hit.last;
+  }
+  return found;
+}
+
+const isDenied = (passage: Passage, at: number): boolean =>
+  /^(no|not|any|isn't|n't|never|if)$/.test(passage.tokens[at - 1]?.lower ?? '');
+
+function compare(
+  passage: Passage,
+  first: number,
+  last: number,
+  meanings: Meaning[],
+): ComparisonMention | null {
+  const other = otherPlot(passage, first, last);
+  if (!other) return null;
+  const meaning = pick(passage, first, last, meanings);
+  const spoken = subjectOf(passage, first, other.codes);
+  if (!spoken || spoken === other.codes[0]) return null;
+  const [more, less] = meaning.more ? [spoken, other.codes[0]!] : [other.codes[0]!, spoken];
+  return {
+    is: 'comparison',
+    attribute: meaning.attribute,
+    more,
+    less,
+    first,
+    last: Math.max(last, other.last),
+    rule: `compared-${meaning.attribute.replaceAll('_', '-')}`,
+  };
+}
+
+const pick = (_passage: Passage, _first: number, _last: number, meanings: Meaning[]): Meaning => meanings[0]!;
+
+interface Other {
+  codes: string[];
+  last: number;
+}
+
+/** Behind `than`, `of`, `to` within a few words; or, for `ahead` and its like, the plot of the sentence before. */
+function otherPlot(passage: Passage, first: number, last: number): Other | null {
+  let linked = DIRECT.test(passage.tokens[last]!.lower) || passage.tokens[first]!.lower === 'out';
+  for (let at = last + 1; at < passage.tokens.length && at <= last + 12 && passage.walls[at]! < 3; at++) {
+    const plot = passage.plotAt[at];
+    if (plot && linked && plot.codes.length === 1) return { codes: plot.codes, last: plot.last };
+    const word = passage.tokens[at]!.lower;
+    if (
+      /^(than|then|of|to|over|that|behind|vs|versus)$/.test(word) ||
+      (at === last + 1 && plot && /^(behind|ahead)$/.test(passage.tokens[last]!.lower))
+    )
+      linked = true;
+    if (plot && /^(behind|ahead)$/.test(passage.tokens[last]!.lower))
+      return { codes: plot.codes, last: plot.last };
+    if (plot && !linked) return null;
+  }
+  return isPair(passage, first, last) ? earlierPlot(passage, first, last) : null;
+}
+
+/** `T3R1 heads 5 %; T1R1 ahead`, `but temple plot more tillers`: no `than`, yet two plots stand side by side. */
+const isPair = (passage: Passage, first: number, last: number): boolean =>
+  BARE.test(passage.tokens[last]!.lower) ||
+  passage.plotOver[first - 1] !== undefined ||
+  passage.plotOver[first - 2] !== undefined;
+
+function earlierPlot(passage: Passage, first: number, last: number): Other | null {
+  const spoken = plotsOf(passage, first, last);
+  if (!spoken.found || wallBetween(passage, spoken.found.last, first) >= 2) return null;
+  const before = passage.plots
+    .filter(
+      (plot) =>
+        plot.last < spoken.found!.first && plot.codes.length === 1 && plot.codes[0] !== spoken.codes[0],
+    )
+    .at(-1);
+  if (!before || spoken.found.first - before.last > 14) return null;
+  return { codes: before.codes, last };
+}
+
+function subjectOf(passage: Passage, first: number, others: string[]): string | null {
+  const { codes, found } = plotsOf(passage, first, first);
+  if (found && others.join() === found.codes.join()) {
+    const before = passage.plots.filter((plot) => plot.last < found.first && plot.role === 'subject').at(-1);
+    return before?.codes.length === 1 ? before.codes[0]! : passage.note.plot;
+  }
+  return codes.length === 1 ? codes[0]! : null;
+}

@@ -1,0 +1,79 @@
+/** Verbs whose work depends on what stands in the field: `pull them`, `fill it`, `finish the rest`. */
+import { type Passage, wallBetween } from '../engine/passage.ts';
+import type { ActionKind, FindingKind } from '../record.ts';
+import type { ActionMention, FindingMention } from '../rules/mentions.ts';
+import { samePlots } from './draft.ts';
+
+const REMOVES: Partial<Record<FindingKind, ActionKind>> = {
+  weeds: 'hand_weed',
+  off_types: 'rogue',
+  disease: 'rogue',
+  snails: 'control_snails',
+};
+const FILLS: Partial<Record<FindingKind, ActionKind>> = {
+  gap: 'replant',
+  poor_anchorage: 'replant',
+  seepage: 'mend_bund',
+  uneven_stand: 'replant',
+};
+
+/** The kind of each work, or null where nothing in the field tells. */
+export function kindOfWork(
+  passage: Passage,
+  mentions: readonly ActionMention[],
+  findings: readonly FindingMention[],
+): (ActionKind | null)[] {
+  const kinds: (ActionKind | null)[] = [];
+  for (const mention of mentions) {
+    if (mention.kind === 'remove') kinds.push(byFinding(passage, mention, findings, REMOVES));
+    else if (mention.kind === 'fill') kinds.push(byFinding(passage, mention, findings, FILLS));
+    else if (mention.kind === 'finish') kinds.push(workBefore(passage, mention, mentions, kinds));
+    else kinds.push(mention.kind);
+  }
+  return kinds;
+}
+
+function byFinding(
+  passage: Passage,
+  mention: ActionMention,
+  findings: readonly FindingMention[],
+  kinds: Partial<Record<FindingKind, ActionKind>>,
+): ActionKind | null {
+  const ahead = findings.find(
+    (finding) =>
+      finding.first >= mention.first &&
+      finding.first - mention.last <= 5 &&
+      wallBetween(passage, mention.last, finding.first) < 2 &&
+      kinds[finding.kind],
+  );
+  if (ahead) return kinds[ahead.kind]!;
+  const behind = findings
+    .filter(
+      (finding) =>
+        finding.first < mention.first &&
+        mention.first - finding.last < 40 &&
+        kinds[finding.kind] &&
+        samePlots(passage, finding.first, mention.first),
+    )
+    .at(-1);
+  return behind ? kinds[behind.kind]! : null;
+}
+
+function workBefore(
+  passage: Passage,
+  mention: ActionMention,
+  mentions: readonly ActionMention[],
+  kinds: readonly (ActionKind | null)[],
+): ActionKind | null {
+  for (let index = kinds.length - 1; index >= 0; index--) {
+    const before = mentions[index]!;
+    if (mention.first - before.last > 40) return null;
+    if (
+      kinds[index] &&
+      !['inspect', 'tell', 'leave', 'measure'].includes(kinds[index]!) &&
+      samePlots(passage, before.first, mention.first)
+    )
+      return kinds[index]!;
+  }
+  return null;
+}

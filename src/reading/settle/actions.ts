@@ -1,0 +1,101 @@
+/** How work stands: done, planned, weighed or decided against; with its time, dose and people. */
+import type { PersonFound } from '../around/find-people.ts';
+import type { CueFound } from '../cues/find-cues.ts';
+import { reaches } from '../cues/reach.ts';
+import type { DoseFound } from '../doses/find-doses.ts';
+import { type Passage, wallBetween } from '../engine/passage.ts';
+import type { ActionFact, ActionKind, ActionStatus } from '../record.ts';
+import type { ActionMention, FindingMention, LessonMention } from '../rules/mentions.ts';
+import type { TimeFound } from '../times/find-times.ts';
+import { doseOf, personOf, timesOf } from './action-details.ts';
+import { kindOfWork } from './action-kinds.ts';
+import { statusFromWords } from './action-status.ts';
+import { type Draft, wordsBetween } from './draft.ts';
+import { isOffTopic } from './only-mentioned.ts';
+
+export type ActionDraft = Draft<Omit<ActionFact, 'plot'>>;
+
+export interface AroundWork {
+  findings: readonly FindingMention[];
+  lessons: readonly LessonMention[];
+  cues: readonly CueFound[];
+  people: readonly PersonFound[];
+  doses: readonly DoseFound[];
+}
+
+export interface WorkToSettle {
+  mention: ActionMention;
+  kind: ActionKind;
+  cues: CueFound[];
+  time: TimeFound | null;
+  dose: DoseFound | null;
+}
+
+export function settleActions(
+  passage: Passage,
+  mentions: ActionMention[],
+  around: AroundWork,
+): ActionDraft[] {
+  const kinds = kindOfWork(passage, mentions, around.findings);
+  const times = timesOf(passage, mentions, kinds);
+  const drafts: ActionDraft[] = [];
+  for (const [index, mention] of mentions.entries()) {
+    const kind = kinds[index];
+    if (
+      !kind ||
+      isOffTopic(passage, mention.first) ||
+      around.lessons.some(({ first, last }) => mention.first >= first && mention.last <= last)
+    )
+      continue;
+    const cues = around.cues.filter(
+      (cue) =>
+        cue.row.on !== 'finding' &&
+        Math.abs(cue.first - mention.first) < 60 &&
+        reaches(passage, cue, mentions, index),
+    );
+    const work: WorkToSettle = {
+      mention,
+      kind,
+      cues,
+      time: times[index] ?? null,
+      dose: doseOf(passage, mentions, kinds, index, around.doses),
+    };
+    const status = statusFromWords(passage, work);
+    if (status) drafts.push(draftOf(passage, work, status, mentions, around, index));
+  }
+  return drafts;
+}
+
+function draftOf(
+  passage: Passage,
+  work: WorkToSettle,
+  status: ActionStatus,
+  mentions: readonly ActionMention[],
+  around: AroundWork,
+  index: number,
+): ActionDraft {
+  const { mention, kind, cues, time, dose } = work;
+  const when = time && (status === 'done' ? time.done : time.toCome);
+  const person =
+    status === 'done' && kind !== 'tell' ? null : personOf(passage, mentions, index, around.people, kind);
+  const hearsay = status === 'done' && cues.some(({ row }) => row.says === 'hearsay');
+  return {
+    first: mention.first,
+    last: mention.last,
+    rule: mention.rule,
+    cues: cues.filter(({ row }) => row.says === status || (hearsay && row.says === 'hearsay')),
+    beat: [],
+    also: [time, dose].filter((place) => place !== null),
+    rest: {
+      kind,
+      status,
+      ...(when && { when }),
+      ...(dose && status !== 'ruled_out' && { dose: dose.dose }),
+      ...(person && { who: wordsBetween(passage, person.first, person.last).replace(/['’](s|ll|d)$/, '') }),
+      ...(hearsay && { hearsay: true }),
+    },
+  };
+}
+
+export const sameSentence = (passage: Passage, a: number, b: number): boolean =>
+  wallBetween(passage, a, b) < 3;

@@ -1,0 +1,169 @@
+/** What a mentioned problem amounts to: there, suspected, a risk, looked for and absent, cleared; or no finding at all. */
+import { findCauses } from '../around/find-causes.ts';
+import type { PlaceFound } from '../around/find-places.ts';
+import { findSeverity } from '../around/find-severity.ts';
+import type { CueFound } from '../cues/find-cues.ts';
+import { reaches } from '../cues/reach.ts';
+import { type Passage, wallBetween } from '../engine/passage.ts';
+import type { FindingFact, FindingStatus } from '../record.ts';
+import type { ActionMention, FindingMention } from '../rules/mentions.ts';
+import { type Draft, distanceTo, wordsBetween } from './draft.ts';
+import { isOnlyMentioned } from './only-mentioned.ts';
+
+export type FindingDraft = Draft<Omit<FindingFact, 'plot'>>;
+
+export function settleFindings(
+  passage: Passage,
+  mentions: FindingMention[],
+  actions: readonly ActionMention[],
+  cues: readonly CueFound[],
+  places: readonly PlaceFound[],
+): FindingDraft[] {
+  const drafts: FindingDraft[] = [];
+  for (const [index, mention] of mentions.entries()) {
+    const mine = cuesOf(passage, cues, mentions, index);
+    if (isOnlyMentioned(passage, mention, actions, mine)) continue;
+    const status = statusOf(mention, mine, passage);
+    if (status === null) continue;
+    drafts.push({
+      first: mention.first,
+      last: mention.last,
+      rule: mention.rule,
+      cues: mine.filter(({ row }) => row.says === status),
+      beat: [],
+      also: [],
+      rest: {
+        kind: mention.kind,
+        status,
+        ...(mention.taxon && { taxon: mention.taxon }),
+        ...detailsOf(passage, mentions, index, places, status),
+      },
+    });
+  }
+  return drafts;
+}
+
+function cuesOf(
+  passage: Passage,
+  cues: readonly CueFound[],
+  mentions: FindingMention[],
+  index: number,
+): CueFound[] {
+  const target = mentions[index]!;
+  return cues.filter(
+    (cue) =>
+      cue.row.on !== 'action' &&
+      cue.first > target.first - 60 &&
+      cue.first < target.last + 60 &&
+      reaches(passage, cue, mentions, index),
+  );
+}
+
+function statusOf(mention: FindingMention, cues: CueFound[], passage: Passage): FindingStatus | null {
+  const says = new Set(cues.map(({ row }) => row.says));
+  if (says.has('past') && !says.has('cleared')) return null;
+  if (says.has('later') || says.has('passing')) return null;
+  if (says.has('cleared')) return isDenied(passage, cues) ? 'present' : 'cleared';
+  if (mention.says === 'absent') return says.has('absent') ? 'present' : 'absent';
+  if (says.has('absent')) return sinceBehind(passage, mention) ? 'cleared' : 'absent';
+  if (says.has('risk') && !isNow(passage, mention)) return 'risk';
+  if (mention.says === 'risk') return 'risk';
+  if (says.has('suspected') && !isMeasured(passage, mention)) return 'suspected';
+  return mention.says ?? 'present';
+}
+
+/** `not gone yet`. */
+const isDenied = (passage: Passage, cues: CueFound[]): boolean =>
+  cues.some(
+    (cue) =>
+      cue.row.says === 'cleared' &&
+      /^(not|n't|never|isn't|aren't|hasn't)$/.test(passage.tokens[cue.first - 1]?.lower ?? ''),
+  );
+
+/** `no fresh cuts since the traps`: it was there. */
+function sinceBehind(passage: Passage, mention: FindingMention): boolean {
+  for (
+    let at = mention.last + 1;
+    at <= mention.last + 5 && at < passage.tokens.length && wallBetween(passage, mention.last, at) < 2;
+    at++
+  )
+    if (passage.tokens[at]!.lower === 'since') return true;
+  for (
+    let at = mention.first - 1;
+    at >= mention.first - 9 && at >= 0 && wallBetween(passage, at, mention.first) < 3;
+    at--
+  ) {
+    const words = `${passage.tokens[at]!.lower} ${passage.tokens[at + 1]!.lower}`;
+    if (/^(more|longer|fresh) /.test(words) && passage.tokens[at - 1]?.lower === 'no')
+      return /^(more|longer)/.test(words);
+    if (words === 'from that' || words === 'since then') return true;
+  }
+  return false;
+}
+
+const isNow = (passage: Passage, mention: FindingMention): boolean =>
+  /^(already|now)$/.test(passage.tokens[mention.first - 1]?.lower ?? '');
+
+/** `maybe 2 per cent`: the hedge is about the figure. */
+const isMeasured = (_passage: Passage, _mention: FindingMention): boolean => false;
+
+function detailsOf(
+  passage: Passage,
+  mentions: FindingMention[],
+  index: number,
+  places: readonly PlaceFound[],
+  status: FindingStatus,
+): Pick<FindingFact, 'severity' | 'where' | 'cause'> {
+  const mention = mentions[index]!;
+  const severity = status === 'present' ? findSeverity(passage, mentions, index) : undefined;
+  const place = placeOf(passage, mentions, index, places, status);
+  const cause =
+    status === 'absent' || status === 'cleared' ? undefined : findCauses(passage, mention, status, place);
+  return {
+    ...(severity && { severity }),
+    ...(place && { where: wordsBetween(passage, place.first, place.last) }),
+    ...(cause && { cause }),
+  };
+}
+
+/** The nearest place of the same sentence that no other finding stands nearer to. */
+export function placeOf(
+  passage: Passage,
+  mentions: readonly { first: number; last: number }[],
+  index: number,
+  places: readonly PlaceFound[],
+  status?: FindingStatus,
+): PlaceFound | null {
+  const mention = mentions[index]!;
+  let best: PlaceFound | null = null;
+  let bestCost = 16;
+  for (const place of places) {
+    if (place.last < mention.first - 20 || place.first > mention.last + 20) continue;
+    const wall = wallBetween(
+      passage,
+      Math.min(place.last, mention.last),
+      Math.max(place.first, mention.first),
+    );
+    if (wall === 3 || (wall === 2 && status === 'absent')) continue;
+    const cost =
+      distanceTo(place, mention) +
+      wall * 3 +
+      (place.first < mention.first ? 2 : 0) +
+      (place.preposed ? 0 : 1);
+    const rival = mentions.some(
+      (other, at) =>
+        at !== index &&
+        distanceTo(other, place) +
+          wallBetween(passage, Math.min(place.last, other.last), Math.max(place.first, other.first)) * 3 +
+          (place.first < other.first ? 2 : 0) <
+          cost - 2 &&
+        ((other.first > mention.last && other.first < place.first) ||
+          (other.last < mention.first && other.last > place.last)),
+    );
+    if (!rival && cost < bestCost && distanceTo(place, mention) > 0) {
+      best = place;
+      bestCost = cost;
+    }
+  }
+  return best;
+}

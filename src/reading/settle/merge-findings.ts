@@ -1,0 +1,55 @@
+/** Findings of one plot: a later word for the same problem adds what it knows and no entry of its own. */
+import type { Passage } from '../engine/passage.ts';
+import { plotsOf } from '../plots/settle-plots.ts';
+import type { Laid } from './entries.ts';
+import type { FindingDraft } from './findings.ts';
+
+interface Placed {
+  draft: FindingDraft;
+  plots: ReturnType<typeof plotsOf>;
+}
+
+export function mergeFindings(passage: Passage, drafts: readonly FindingDraft[]): Laid[] {
+  const kept: Placed[] = [];
+  for (const draft of drafts) {
+    const plots = plotsOf(passage, draft.first, draft.last);
+    const same = kept.filter(
+      (one) => one.draft.rest.kind === draft.rest.kind && one.plots.codes.join() === plots.codes.join(),
+    );
+    const before = same.find((one) => restates(one.draft, draft));
+    if (before) absorb(before.draft, draft);
+    else kept.push({ draft: { ...draft, rest: { ...draft.rest } }, plots });
+  }
+  return kept.map(({ draft, plots }) => ({
+    draft,
+    plots,
+    fact: (plot) => ({ list: 'findings', fact: { plot, ...draft.rest } }),
+  }));
+}
+
+function restates(before: FindingDraft, later: FindingDraft): boolean {
+  const a = before.rest;
+  const b = later.rest;
+  if (a.taxon && b.taxon && a.taxon !== b.taxon && !(a.status === b.status && a.kind === 'weeds'))
+    return false;
+  if (a.status !== b.status)
+    return (
+      a.status === 'present' &&
+      (b.status === 'suspected' || b.status === 'risk') &&
+      later.first - before.last < 14
+    );
+  if (a.where && b.where && a.where !== b.where && a.status === 'present') return false;
+  return true;
+}
+
+function absorb(before: FindingDraft, later: FindingDraft): void {
+  const { severity, taxon, where, cause } = later.rest;
+  before.rest.taxon ??= taxon;
+  before.rest.severity ??= severity;
+  before.rest.where ??= where;
+  before.rest.cause ??= cause;
+  for (const name of ['taxon', 'severity', 'where', 'cause'] as const)
+    if (before.rest[name] === undefined) delete before.rest[name];
+  before.also.push({ first: later.first, last: later.last });
+  before.beat.push({ rule: later.rule, words: '', why: 'says the same again' });
+}

@@ -1,0 +1,98 @@
+/** Problems that are named without being reported: as the object of work, as history, in talk of other things. */
+import type { CueFound } from '../cues/find-cues.ts';
+import { type Passage, wallBetween } from '../engine/passage.ts';
+import { OFF_TOPIC } from '../lexicon/off-topic.ts';
+import type { ActionMention, FindingMention } from '../rules/mentions.ts';
+
+export function isOnlyMentioned(
+  passage: Passage,
+  mention: FindingMention,
+  actions: readonly ActionMention[],
+  cues: readonly CueFound[],
+): boolean {
+  return (
+    isOffTopic(passage, mention.first) ||
+    isPartOfWork(passage, mention, actions, cues) ||
+    isIdle(passage, mention)
+  );
+}
+
+export const isOffTopic = (passage: Passage, at: number): boolean => {
+  for (let near = Math.max(0, at - 9); near <= at + 9 && near < passage.tokens.length; near++)
+    if (
+      OFF_TOPIC.has(passage.tokens[near]!.lower) &&
+      wallBetween(passage, Math.min(at, near), Math.max(at, near)) < 3
+    )
+      return true;
+  return false;
+};
+
+/** `spray for hoppers`, `pulling the sedges`, `rat traps`: the words belong to the work. */
+function isPartOfWork(
+  passage: Passage,
+  mention: FindingMention,
+  actions: readonly ActionMention[],
+  cues: readonly CueFound[],
+): boolean {
+  if (cues.some(({ row }) => row.says === 'absent' || row.says === 'cleared'))
+    return actions.some(
+      (action) => action.first <= mention.first && action.last >= mention.last && action.form === 'noun',
+    );
+  return actions.some(
+    (action) =>
+      (action.first <= mention.first &&
+        action.last >= mention.last &&
+        action.kind !== 'leave' &&
+        action.kind !== 'fertilise') ||
+      (action.last < mention.first &&
+        mention.first - action.last <= 3 &&
+        /^(for|against|of)$/.test(passage.tokens[mention.first - 1]?.lower ?? '')),
+  );
+}
+
+/** `weed` as a verb or before `killer`; `burn` of a field; words that need the field around them and have none. */
+function isIdle(passage: Passage, mention: FindingMention): boolean {
+  const word = passage.tokens[mention.first]!.lower;
+  const next = passage.tokens[mention.last + 1]?.lower ?? '';
+  const before = passage.tokens[mention.first - 1]?.lower ?? '';
+  if (
+    mention.kind === 'weeds' &&
+    /^(killer|killers|control|wiper|eater|count|counts|free|management)$/.test(next)
+  )
+    return true;
+  if (
+    /^(trap|traps|bait|net|nets|boy|boys|scarer|scarers|killer|count|counts|recount|control|spray|guard|seminar|lecture|poison|catcher|catchers|scaring)$/.test(
+      next,
+    )
+  )
+    return true;
+  if (
+    mention.kind === 'weeds' &&
+    word === 'weed' &&
+    /^(to|will|should|must|we|i|they|and|then|please|hand|can|could|'ll|let's|not)$/.test(before)
+  )
+    return true;
+  if (
+    mention.kind === 'lodging' &&
+    /^(road|truck|company|the|trucks|roads)$/.test(next) &&
+    word === 'logging'
+  )
+    return true;
+  return mention.weak && !hasPlantBeside(passage, mention);
+}
+
+const PLANT = new Set(
+  'leaf leaves tip tips blade blades foliage plant plants rice crop hill hills spray herbicide propanil drift seedling seedlings stand patch strip streak streaks row rows canopy chemical turn turns margins edges knapsack boom injury'.split(
+    ' ',
+  ),
+);
+
+function hasPlantBeside(passage: Passage, mention: FindingMention): boolean {
+  for (let at = Math.max(0, mention.first - 6); at <= mention.last + 6 && at < passage.tokens.length; at++)
+    if (
+      PLANT.has(passage.tokens[at]!.lower) &&
+      wallBetween(passage, Math.min(at, mention.first), Math.max(at, mention.first)) < 3
+    )
+      return true;
+  return false;
+}

@@ -1,0 +1,78 @@
+/** Figures go to their plots and places: lists of figures to lists of plots, two figures of a comparison to its two plots. */
+import { type Passage, wallBetween } from '../engine/passage.ts';
+import type { MeasurementFound } from '../measurements/find-measurements.ts';
+import { type PlotsOf, plotsOf } from '../plots/settle-plots.ts';
+import { wordsBetween } from './draft.ts';
+import type { Laid, Settled } from './entries.ts';
+import { placeOf } from './findings.ts';
+
+export function placeMeasurements(passage: Passage, settled: Settled): Laid[] {
+  const { measurements } = settled;
+  const kept = measurements.filter(
+    (one) => !settled.lessons.some(({ first, last }) => one.first >= first && one.last <= last),
+  );
+  const laid: Laid[] = [];
+  for (let index = 0; index < kept.length; index++) {
+    const row = rowFrom(kept, index, passage);
+    const plots = plotsOf(passage, kept[index]!.first, kept[index]!.last);
+    const spread = spreadOver(passage, settled, row, plots);
+    for (const [at, one] of row.entries()) {
+      const place = placeOf(passage, kept, index + at, settled.places);
+      laid.push(measured(passage, one, spread?.[at] ?? plotsOf(passage, one.first, one.last), place));
+    }
+    index += row.length - 1;
+  }
+  return laid;
+}
+
+/** Figures of one quantity that follow each other with nothing but small words between. */
+function rowFrom(all: readonly MeasurementFound[], index: number, passage: Passage): MeasurementFound[] {
+  const row = [all[index]!];
+  for (let at = index + 1; at < all.length; at++) {
+    const one = all[at]!;
+    const before = row.at(-1)!;
+    if (
+      one.quantity !== before.quantity ||
+      one.first - before.last > 4 ||
+      passage.plotOver.slice(before.last + 1, one.first).some(Boolean) ||
+      wallBetween(passage, before.last, one.first) === 3
+    )
+      break;
+    row.push(one);
+  }
+  return row;
+}
+
+function spreadOver(
+  passage: Passage,
+  settled: Settled,
+  row: readonly MeasurementFound[],
+  plots: PlotsOf,
+): PlotsOf[] | null {
+  if (row.length < 2) return null;
+  if (plots.codes.length === row.length)
+    return plots.codes.map((code) => ({ codes: [code], how: 'in the order named', found: plots.found }));
+  const compared = settled.comparisons.find(
+    (one) => Math.abs(one.first - row[0]!.first) < 24 && one.more && one.less,
+  );
+  if (!compared || row.length !== 2 || plots.codes.length !== 1) return null;
+  const other = plots.codes[0] === compared.more ? compared.less : compared.more;
+  return [plots, { codes: [other], how: 'compared with', found: null }];
+}
+
+function measured(
+  passage: Passage,
+  one: MeasurementFound,
+  plots: PlotsOf,
+  place: { first: number; last: number } | null,
+): Laid {
+  const where = place ? wordsBetween(passage, place.first, place.last) : undefined;
+  return {
+    draft: { first: one.first, last: one.last, rule: one.rule, cues: [], beat: [], also: [], rest: null },
+    plots,
+    fact: (plot) => ({
+      list: 'measurements',
+      fact: { plot, quantity: one.quantity, value: one.value, ...(where && { where }) },
+    }),
+  };
+}
