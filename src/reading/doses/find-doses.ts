@@ -1,4 +1,5 @@
 /** How much was or is to be put on: the figure in one of the vocabulary's units, and of what. */
+import { withOneOfAUnit } from '../measurements/one-of-a-unit.ts';
 import { perUnitAt, type Unit, unitAt } from '../measurements/units.ts';
 import type { NumberFound } from '../numbers/find-numbers.ts';
 import type { Dose } from '../record.ts';
@@ -17,9 +18,10 @@ export interface DoseFound {
 /** Doses in the order of the text. A figure of yield or of harvest is none. Linear; never throws. */
 export function findDoses(tokens: Token[], numbers: NumberFound[]): DoseFound[] {
   const found: DoseFound[] = [];
-  for (const number of numbers) {
+  const all = withOneOfAUnit(tokens, numbers);
+  for (const number of all) {
     const dose = rateDose(tokens, number) ?? waterLevelDose(tokens, number);
-    if (dose && !isCorrected(tokens, dose.last, numbers)) found.push(dose);
+    if (dose && !isCorrected(tokens, dose.last, all)) found.push(dose);
   }
   return found;
 }

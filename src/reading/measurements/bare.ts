@@ -1,10 +1,11 @@
 /** Figures without a unit, which their name alone explains: `SPAD 36.5`, `tube 17`, `max 35.4`, `5 on`, `24 below`. */
 import type { NumberFound } from '../numbers/find-numbers.ts';
 import type { Quantity } from '../record.ts';
-import { celsius } from './lengths.ts';
+import { endsHere } from './ends-here.ts';
 import { type Read, type ReadFigure, read } from './reading.ts';
 import { frameAt } from './shapes.ts';
 import { nearestTopic, type Surroundings, type TopicFound, wordOf } from './surroundings.ts';
+import { celsius } from './temperatures.ts';
 import type { Topic } from './topics.ts';
 
 const NAMES: Partial<Record<Topic, Quantity>> = {
@@ -29,16 +30,24 @@ const NAMES: Partial<Record<Topic, Quantity>> = {
 /** What may stand between a name and its figure. */
 const JOINING = new Set(
   (
-    "is are was at about around of reading readings reads read says said shows showing show gives gave gave: = : - only now today the on it i got i've count counts average avg mean averages averaged maybe roughly nearly almost like some score value level again stands say just up here there this comes came to in a uh um er " +
+    "did one t / ha tonnes square sq m2 lower higher too four three six eight is are was at about around of reading readings reads read says said shows showing show gives gave gave: = : - only now today the on it i got i've count counts average avg mean averages averaged maybe roughly nearly almost like some score value level again stands say just up here there this comes came to in a uh um er " +
     "he we they with has have having reached reaches touching touched measured for per hill plot all round morning , approx approximately number hit it's still and two five ten hills nos as per meter metre chart card already"
   ).split(' '),
 );
-const REACH_BACK = 7;
+const REACH_BACK = 9;
+/** `SPAD reading 36.5 heads coming out`: a name right before the figure wins over one behind it. */
+const BESIDE = 2;
 
 export const readBare: ReadFigure = (around, number) => {
   if (number.form === 'fraction' || number.value < 0)
     return number.value < 0 ? belowZero(around, number) : [];
-  return nameBehind(around, number) ?? nameBefore(around, number) ?? [];
+  return (
+    nameBefore(around, number, BESIDE) ??
+    onThermometer(around, number) ??
+    nameBehind(around, number) ??
+    nameBefore(around, number, REACH_BACK) ??
+    []
+  );
 };
 
 function belowZero(around: Surroundings, number: NumberFound): Read[] {
@@ -145,17 +154,41 @@ function framed(around: Surroundings, number: NumberFound): boolean {
   return false;
 }
 
-const isTillerCount = (around: Surroundings, number: NumberFound): boolean =>
-  number.value >= 3 &&
-  !/^(of|from|on|in)$/.test(wordOf(around, number.first - 1)) &&
-  !/^(cut|dead|gone|eaten|down|broken|chewed|lost|missing)$/.test(wordOf(around, number.last + 2));
+/** `103 on the truck thermometer`. */
+function onThermometer(around: Surroundings, number: NumberFound): Read[] | null {
+  if (wordOf(around, number.last + 1) !== 'on') return null;
+  for (let index = number.last + 2; index <= number.last + 5; index++)
+    if (wordOf(around, index) === 'thermometer')
+      return read('air_temperature', celsius(number.value, false), 'on-the-thermometer');
+  return null;
+}
+
+/** `18 tillers`; not `split a dozen stems`, `four tillers cut`. */
+function isTillerCount(around: Surroundings, number: NumberFound): boolean {
+  const before = [1, 2, 3].map((back) => wordOf(around, number.first - back));
+  if (
+    number.value < 3 ||
+    before.some((word) => /^(split|opened|checked|sampled|pulled|dissected|sliced|of|from|on|in)$/.test(word))
+  )
+    return false;
+  return !/^(cut|dead|gone|eaten|down|broken|chewed|lost|missing|had|show|showed)$/.test(
+    wordOf(around, number.last + 2),
+  );
+}
 
 /** The name that leads to the figure with nothing but joining words and plots between. */
-function nameBefore(around: Surroundings, number: NumberFound): Read[] | null {
-  for (let index = number.first - 1; index >= Math.max(0, number.first - REACH_BACK); index--) {
+function nameBefore(around: Surroundings, number: NumberFound, reach: number): Read[] | null {
+  let steps = 0;
+  for (
+    let index = number.first - 1;
+    index >= 0 && steps < reach && number.first - index < 4 * REACH_BACK;
+    index--
+  ) {
+    if (!around.isPlot(index)) steps++;
     if (around.tokens[index]?.sentence !== around.tokens[number.first]?.sentence) return null;
     const topic = topicEndingAt(around, index);
-    if (topic && NAMES[topic.topic]) return named(around, number, topic, index);
+    const reads = topic && NAMES[topic.topic] ? named(around, number, topic, index) : null;
+    if (reads || (topic && NAMES[topic.topic] && topic.topic !== 'hills')) return reads;
     if (!JOINING.has(wordOf(around, index)) && !around.isPlot(index)) return null;
   }
   return null;
@@ -174,6 +207,11 @@ function named(around: Surroundings, number: NumberFound, topic: TopicFound, end
   const said = wordOf(around, topic.first);
   const between = around.tokens.slice(end + 1, number.first).map((token) => token.lower);
   const { value } = number;
+  if (
+    /^(hills|plants|stools|plots|points|places|sites)$/.test(wordOf(around, number.last + 1)) &&
+    topic.topic !== 'hills'
+  )
+    return null;
   if (topic.topic === 'water' && !isWaterFigure(around, number, said, between)) return null;
   if (
     topic.topic === 'rain' &&
@@ -244,15 +282,3 @@ const isTemperature = (around: Surroundings, number: NumberFound, said: string):
 
 const speaksOfRowsBefore = (around: Surroundings, at: number): boolean =>
   nearestTopic(around, at, at, new Set<Topic>(['rows', 'spacing']), 'sentence') !== null;
-
-const CLOSES = new Set(
-  'and or but so at in near now today only here there this still then because as ok fine good also while even too along i we she he it they just again vs versus against yesterday deg degrees outside by after for with on hold'.split(
-    ' ',
-  ),
-);
-
-/** True where the figure ends its phrase. */
-export function endsHere(around: Surroundings, at: number): boolean {
-  const token = around.tokens[at];
-  return !token || token.kind === 'mark' || CLOSES.has(token.lower) || around.isPlot(at);
-}

@@ -1,11 +1,12 @@
 /** A figure that stands in a row with one already read is another of its kind: `tillers 17, 19, 15`, `LCC: B1 4, B2 3.5`, `58 against 71 cm`. */
 
-import { endsHere } from './bare.ts';
+import { endsHere } from './ends-here.ts';
 import type { Figure } from './find-measurements.ts';
 import { ruledOut } from './guards.ts';
-import { celsius } from './lengths.ts';
+import { readPercentWidely } from './proportions.ts';
 import { isPlausible, type Read } from './reading.ts';
 import { type Surroundings, wordOf } from './surroundings.ts';
+import { celsius } from './temperatures.ts';
 
 /** Words that join figures of one kind, or lead from one plot or place to the next figure. */
 const JOINS = new Set([
@@ -132,13 +133,18 @@ export function carryOn(around: Surroundings, figures: Figure[]): Figure[] {
   return figures;
 }
 
+/** The model is the last figure that was read; figures of no quantity (`at 76 DAT`) stand aside. */
 function forward(around: Surroundings, figures: Figure[]): void {
-  for (let index = 1; index < figures.length; index++) {
-    const figure = figures[index] as Figure;
-    const before = figures[index - 1] as Figure;
-    const model = modelOf(before, figure);
-    if (!model || !isOpen(figure) || !joins(around, before, figure)) continue;
-    take(around, figure, model);
+  let before: Figure | null = null;
+  for (const figure of figures) {
+    const model = before && modelOf(before, figure);
+    if (before && model && isOpen(figure) && joins(around, before, figure)) take(around, figure, model);
+    if (isOpen(figure) && figure.shape.kind === 'percent')
+      figure.reads = readPercentWidely(around, figure.number).filter(
+        (read) =>
+          isPlausible(read) && ruledOut(around, figure.number, figure.shape.last, read.quantity) === null,
+      );
+    if (figure.reads.length > 0) before = figure;
   }
 }
 
@@ -156,6 +162,7 @@ function backward(around: Surroundings, figures: Figure[]): void {
       after.shape.kind === 'percent'
     )
       continue;
+    if (/^(by|at|on|from)$/.test(wordOf(around, figure.number.first - 1))) continue;
     if (!isTight(around, figure.shape.last + 1, after.number.first)) continue;
     take(around, figure, after);
   }
@@ -171,23 +178,24 @@ function modelOf(before: Figure, figure: Figure): Figure | null {
   return kind === before.shape.kind && (kind === 'length' || kind === 'percent') ? before : null;
 }
 
-/** Everything between the two only joins; a sentence may end between them where a plot or `also` leads on. */
+/** Everything between the two, or from the last plot on, only joins; a sentence may end between where a plot leads on. */
 function joins(around: Surroundings, before: Figure, figure: Figure): boolean {
   const from = before.shape.last + 1;
   const to = figure.number.first;
-  const sameSentence = around.tokens[from - 1]?.sentence === around.tokens[to]?.sentence;
+  const apart = (around.tokens[to]?.sentence ?? 0) - (around.tokens[from - 1]?.sentence ?? 0);
   if (
-    to - from > (sameSentence ? REACH_IN_SENTENCE : REACH_BEYOND) ||
-    !endsHere(around, figure.shape.last + 1)
+    apart > 1 ||
+    to - from > (apart === 0 ? REACH_IN_SENTENCE : REACH_BEYOND) ||
+    /^(by|at)$/.test(wordOf(around, to - 1))
   )
-    return isLed(around, before, figure, to - from);
-  let plots = 0;
-  for (let index = from; index < to; index++) {
-    if (around.isPlot(index)) plots++;
-    else if (/^[.]$/.test(wordOf(around, index))) continue;
-    else if (!JOINS.has(wordOf(around, index))) return isLed(around, before, figure, to - from);
+    return false;
+  if (!endsHere(around, figure.shape.last + 1)) return isLed(around, before, figure, to - from);
+  for (let index = to - 1; index >= from; index--) {
+    if (around.isPlot(index)) return true;
+    if (!JOINS.has(wordOf(around, index)) && wordOf(around, index) !== '.')
+      return isLed(around, before, figure, to - from);
   }
-  return sameSentence || plots > 0;
+  return apart === 0;
 }
 
 /** `BPH was 15 a hill Tue, now 22 near the drain`, `T1R1 ahead, 30`, `the fish ditch 55`: led to by its plot or a word of now. */

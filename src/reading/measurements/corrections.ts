@@ -37,6 +37,8 @@ function takesBack(around: Surroundings, from: number, to: number): boolean {
 /** `no wait thirteen, yeah thirteen`: said again, counted once. */
 function repeats(around: Surroundings, figures: Figure[], index: number): boolean {
   const before = figures[index - 1];
+  if (before && takesBack(around, before.shape.last + 1, (figures[index] as Figure).number.first))
+    return false;
   const figure = figures[index] as Figure;
   if (!before || before.number.value !== figure.number.value) return false;
   return /^(yes|yeah|yep|yup|aye|ya)$/.test(wordOf(around, figure.number.first - 1));

@@ -24,7 +24,6 @@ const A_SQUARE_METRE: ReadonlySet<Topic> = new Set<Topic>([
   'hills',
   'heading',
   'insects',
-  'crop',
   'white-heads',
 ]);
 const QUANTITY: Partial<Record<Topic, Quantity>> = {

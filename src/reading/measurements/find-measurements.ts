@@ -3,16 +3,20 @@ import { waterLevelDose } from '../doses/water-level.ts';
 import type { NumberFound } from '../numbers/find-numbers.ts';
 import type { Quantity } from '../record.ts';
 import type { Token } from '../text.ts';
+import { readArea, readSides } from './areas.ts';
 import { readBare } from './bare.ts';
 import { carryOn } from './carry-on.ts';
 import { isTakenBack } from './corrections.ts';
+import { readCropWeight } from './crop-weights.ts';
 import { readPerHill, readPerSquareMetre } from './densities.ts';
 import { ruledOut } from './guards.ts';
-import { readArea, readCropWeight, readLength, readSides, readTemperature } from './lengths.ts';
+import { readLength } from './lengths.ts';
+import { withOneOfAUnit } from './one-of-a-unit.ts';
 import { readProportion } from './proportions.ts';
 import { isPlausible, type Read, type ReadFigure } from './reading.ts';
 import { type Shape, shapeOf } from './shapes.ts';
 import { type Surroundings, surroundingsOf } from './surroundings.ts';
+import { readTemperature } from './temperatures.ts';
 
 /** `value` is in the vocabulary's unit; `first` and `last` are token indexes, both included, of the number and its unit. */
 export interface MeasurementFound {
@@ -57,7 +61,7 @@ export function findMeasurements(
   isPlot: (index: number) => boolean = () => false,
 ): MeasurementFound[] {
   const around = surroundingsOf(tokens, isPlot);
-  const own = numbers.filter((number) => !isPlot(number.first));
+  const own = withOneOfAUnit(tokens, numbers).filter((number) => !isPlot(number.first));
   const figures = carryOn(around, figuresOf(around, own));
   const found: MeasurementFound[] = [];
   figures.forEach((figure, index) => {
@@ -72,9 +76,14 @@ function figuresOf(around: Surroundings, numbers: NumberFound[]): Figure[] {
   const figures: Figure[] = [];
   for (let index = 0; index < numbers.length; index++) {
     const number = numbers[index] as NumberFound;
-    const shape = shapeOf(around.tokens, number, numbers[index + 1]);
-    figures.push(settle(around, number, shape));
-    if (shape.kind === 'sides') index++;
+    const figure = settle(around, number, shapeOf(around.tokens, number, numbers[index + 1]));
+    const isPair = figure.shape.kind === 'sides' && figure.reads.length > 0;
+    figures.push(
+      figure.shape.kind === 'sides' && !isPair
+        ? settle(around, number, shapeOf(around.tokens, number, undefined))
+        : figure,
+    );
+    if (isPair) index++;
   }
   return figures;
 }

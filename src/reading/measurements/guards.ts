@@ -13,7 +13,7 @@ const BEFORE = treeOf<Guard>([
     { reach: 10, says: 'plan' } as Guard,
   ),
   ...phrasesOf(
-    'target, threshold, limit, trigger, rule is, rule of thumb, the rule, aim, aiming, supposed to be, should be, ought to be, needs to be, need to be, must be, want it, want it at, we want, wanted, should read, wait for, wait till, wait until, until it, till it, goal, recommended, recommendation, standard is, standard, forecast, expected to, expect, expecting, hope for, hoping for, critical level, action level, economic, safe level, cutoff, spec is, spec, plan is, intended, design, designed, ideal, normally, usually, would like, book says, manual says, guide says, we treat, we spray, spray at, treat at, treat from, irrigate at, water at, re-irrigate at, irrigate when, drain at, harvest at, cut at, contract is, contract says, allowed, tolerance, max allowed, from about when, minimum of, they want, dock, docked, buyer wants, mill wants, mill takes, needs',
+    'target, threshold, limit, trigger, rule is, rule of thumb, the rule, aim, aiming, supposed to be, should be, ought to be, needs to be, need to be, must be, want it, want it at, we want, wanted, should read, wait for, wait till, wait until, until it, till it, goal, recommended, recommendation, standard is, standard, forecast, expected to, expect, expecting, hope for, hoping for, critical level, action level, economic, safe level, cutoff, spec is, spec, plan is, intended, design, designed, ideal, normally, usually, would like, book says, manual says, guide says, we treat, we spray, spray at, treat at, treat from, irrigate at, re-irrigate at, irrigate when, drain at, harvest at, contract is, contract says, allowed, tolerance, max allowed, from about when, minimum of, they want, dock, docked, buyer wants, mill wants, mill takes, needs',
     { reach: 7, says: 'plan' } as Guard,
   ),
   ...phrasesOf(
@@ -23,8 +23,12 @@ const BEFORE = treeOf<Guard>([
 ]);
 
 const AFTER = treeOf<Guard>([
+  ...phrasesOf('we spray, we treat, we irrigate, we drain, we cut, i spray, we flood', {
+    reach: 1,
+    says: 'plan',
+  } as Guard),
   ...phrasesOf(
-    'upwards, upward, or more we, or more then, or above, is the limit, is the threshold, is the target, is the trigger, threshold, the threshold, limit, is enough, would help, is what we want, would do, is the rule, is plenty, we spray, we treat, we irrigate, we drain, we cut, i spray, then spray, then we, is safe, target, is the line, is the number, before we, is allowed',
+    'upwards, upward, or more we, or more then, or above, is the limit, is the threshold, is the target, is the trigger, threshold, the threshold, limit, is enough, would help, is what we want, would do, is the rule, is plenty, then spray, then we, is safe, target, is the line, is the number, before we, is allowed',
     { reach: 5, says: 'plan' } as Guard,
   ),
   ...phrasesOf(
@@ -89,13 +93,16 @@ function plotsBetween(around: Surroundings, from: number, to: number): boolean {
 }
 
 function guardAfter(around: Surroundings, last: number): Guard['says'] | null {
-  for (let index = last + 1; index <= last + 5; index++) {
+  let skipped = 0;
+  for (let index = last + 1; index <= last + 5 + skipped; index++) {
     const token = around.tokens[index];
     if (!token || token.sentence !== around.tokens[last]?.sentence || around.isPlot(index)) return null;
     if (/^[,;:)]$/.test(token.text)) return null;
+    if (skipped < 8 && (token.text === '/' || token.kind === 'number')) skipped++;
+    if (/^(below|under|above|over|past)$/.test(token.lower)) return null;
     if (/^(today|now)$/.test(token.lower)) return null;
     const guard = longestAt(AFTER, around.tokens, index);
-    if (guard && index - last <= guard.value.reach) return guard.value.says;
+    if (guard && index - last - skipped <= guard.value.reach) return guard.value.says;
   }
   return null;
 }

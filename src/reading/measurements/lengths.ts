@@ -1,5 +1,6 @@
-/** Lengths: of water, of plants, of gaps, between rows; and areas, sides and rain, which share their words. */
+/** Lengths: of water, of plants, of gaps, between rows, and of rain. */
 import type { NumberFound } from '../numbers/find-numbers.ts';
+import { endsHere } from './ends-here.ts';
 import { type Read, type ReadFigure, read } from './reading.ts';
 import { nearestTopic, type Surroundings, speaksOf, wordOf } from './surroundings.ts';
 import type { Topic } from './topics.ts';
@@ -81,20 +82,31 @@ export const readLength: ReadFigure = (around, number, shape) => {
   if (said === 'long' || said === 'away' || said === 'ahead') return [];
   if (topic === 'crack' || topic === 'part-length' || topic === 'planting-depth') return [];
   if (said === 'tall' || said === 'high') return tallness(around, number, shape.last, value);
-  if (said === 'standing' || (said === 'on' && topic !== 'height'))
+  if (said === 'standing' || (said === 'on' && topic !== 'height' && isOnTheField(around, shape.last)))
     return read('water_depth', value, 'water-on');
   if (said === 'deep')
     return topic === 'water' || wider === 'water' || topic === undefined
       ? read('water_depth', value, 'water-deep')
       : [];
+  const inSentence =
+    topic ?? nearestTopic(around, number.first, shape.last, LENGTH_TOPICS, 'sentence')?.topic;
+  if (inSentence === undefined && shape.unit.name === 'cm' && value >= 50 && value <= 160)
+    return read('plant_height', value, 'height-by-size');
   return byTopic(around, number, shape.last, value, topic ?? wider, topic !== undefined);
 };
+
+/** `5 cm on`, `5 cm on it`, not `71 cm on ten-hill means`. */
+function isOnTheField(around: Surroundings, last: number): boolean {
+  const at = [1, 2, 3].map((step) => last + step).find((index) => wordOf(around, index) === 'on') ?? last;
+  return wordOf(around, at + 1) === 'it' || wordOf(around, at + 1) === 'her' || endsHere(around, at + 1);
+}
 
 const tidy = (value: number): number => Number(value.toPrecision(6));
 
 /** `ten centimetre taller`, `six inches shorter than`, `lost two inches`, `dropped 3 cm`: a change, no state. */
 function isDifference(around: Surroundings, number: NumberFound, said: string): boolean {
-  if (/^(shorter|taller|higher|lower|longer|deeper)$/.test(said)) return true;
+  if (/^(shorter|taller|higher|lower|longer|deeper)$/.test(said) || isThanAnother(around, number))
+    return true;
   const before = [1, 2, 3].map((step) =>
     around.clause[number.first - step] === around.clause[number.first]
       ? wordOf(around, number.first - step)
@@ -110,6 +122,18 @@ function isDifference(around: Surroundings, number: NumberFound, said: string): 
     !/^(is|are|at)$/.test(before[0] ?? '')
   )
     return true;
+  return false;
+}
+
+/** `thirteen is taller than the temple plot, maybe ten centimetre` has a comma in writing, none in speech. */
+function isThanAnother(around: Surroundings, number: NumberFound): boolean {
+  let than = false;
+  for (let index = number.first - 1; index >= Math.max(0, number.first - 10); index--) {
+    if (around.clause[index] !== around.clause[number.first]) return false;
+    const word = wordOf(around, index);
+    if (word === 'than') than = true;
+    if (than && /^(taller|shorter|higher|lower|longer|deeper)$/.test(word)) return true;
+  }
   return false;
 }
 
@@ -148,14 +172,15 @@ function belowGround(around: Surroundings, number: NumberFound, last: number, va
     : read('water_table_depth', value, 'below-the-surface');
 }
 
+const TALL_THINGS: ReadonlySet<Topic> = new Set<Topic>(['weeds', 'crop', 'off-types', 'bund']);
+
 function tallness(around: Surroundings, number: NumberFound, last: number, value: number): Read[] {
-  const topic = nearestTopic(
-    around,
-    number.first,
-    last,
-    new Set<Topic>(['weeds', 'crop', 'off-types', 'bund']),
-    'clause',
-  )?.topic;
+  const found = nearestTopic(around, number.first, last, TALL_THINGS, 'sentence');
+  const isBehind = found !== null && found.first > last;
+  const topic =
+    isBehind && found.first > last + 2
+      ? nearestTopic(around, number.first, last, new Set<Topic>(['crop']), 'sentence')?.topic
+      : found?.topic;
   if (topic === 'weeds') return read('weed_height', value, 'weeds-tall');
   return topic === 'off-types' || topic === 'bund' ? [] : read('plant_height', value, 'plants-tall');
 }
@@ -198,72 +223,3 @@ function isOf(around: Surroundings, number: NumberFound): boolean {
   }
   return false;
 }
-
-/** `25 by 20`: a spacing, the row first, or the sides of a patch. */
-export const readSides: ReadFigure = (around, number, shape) => {
-  if (shape.kind !== 'sides') return [];
-  const { a, b, unit } = shape;
-  const patch = nearestTopic(around, number.first, shape.last, PATCHES)?.topic;
-  const spacing =
-    speaksOf(around, number.first, 'spacing', 'sentence') ||
-    speaksOf(around, number.first, 'rows', 'stretch');
-  const asMetres = unit && /^(m|foot|yard)$/.test(unit.name);
-  if (spacing && !asMetres)
-    return [...read('row_spacing', tidy(a), 'spacing'), ...read('hill_spacing', tidy(b), 'spacing')];
-  if (asMetres)
-    return patch ? read('affected_area', Number(((a * b) / 10000).toPrecision(4)), 'sides-of-a-patch') : [];
-  const fits = a >= 5 && a <= 60 && b >= 5 && b <= 60;
-  return fits && (unit?.name === 'cm' || unit?.name === 'inch' || !unit)
-    ? [...read('row_spacing', tidy(a), 'spacing'), ...read('hill_spacing', tidy(b), 'spacing')]
-    : [];
-};
-
-const PATCHES: ReadonlySet<Topic> = new Set<Topic>([
-  'patch',
-  'problem',
-  'lodged',
-  'disease',
-  'insects',
-  'weeds',
-  'rats',
-  'gap',
-  'missing',
-  'snails',
-]);
-
-/** `one patch forty square metre`, `two acres gone`, `about a tenth of an acre`. */
-export const readArea: ReadFigure = (around, number, shape) => {
-  if (shape.kind !== 'area' || /^(per|the|back|every|each|of)$/.test(wordOf(around, number.first - 1)))
-    return [];
-  if (/^(plot|field|block|farm|check|lot|nursery|bay|piece)$/.test(wordOf(around, shape.last + 1))) return [];
-  const topic = nearestTopic(around, number.first, shape.last, PATCHES);
-  return topic ? read('affected_area', Number(shape.value.toPrecision(4)), 'area-affected') : [];
-};
-
-/** Fahrenheit where it is said, and where no air on earth is that hot in Celsius. */
-export const readTemperature: ReadFigure = (around, number, shape) => {
-  if (shape.kind !== 'temperature') return [];
-  if (
-    nearestTopic(around, number.first, number.last, new Set<Topic>(['water', 'part-length']), 'stretch') &&
-    !speaksOf(around, number.first, 'temperature', 'clause')
-  )
-    return [];
-  return read('air_temperature', celsius(number.value, shape.unit.name === 'degree F'), 'degrees');
-};
-
-export const celsius = (value: number, fahrenheit: boolean): number =>
-  fahrenheit || value > 55 ? Number((((value - 32) * 5) / 9).toFixed(2)) : value;
-
-const HARVEST: ReadonlySet<Topic> = new Set<Topic>(['yield', 'moisture']);
-
-/** Bushels, tonnes and maunds to an area are a harvest; pounds and kilos only where one is spoken of. */
-export const readCropWeight: ReadFigure = (around, number, shape) => {
-  if (shape.kind !== 'crop-weight') return [];
-  const grainOnly = /^(t|bushel|barrel|maund|quintal|cwt|cavan)$/.test(shape.unit.name);
-  const harvest = nearestTopic(around, number.first, shape.last, HARVEST, 'sentence');
-  const isMaterial = /^(manure|compost|straw|lime|gypsum|fym|dung|of|n|seed)$/.test(
-    wordOf(around, shape.last + 1),
-  );
-  if ((!grainOnly && !harvest) || isMaterial || shape.tPerHa < (grainOnly ? 0.2 : 0.8)) return [];
-  return read('grain_yield', Number(shape.tPerHa.toPrecision(4)), 'weight-from-an-area');
-};

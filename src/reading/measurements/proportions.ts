@@ -19,13 +19,14 @@ const WHOLES: ReadonlyMap<string, Whole> = new Map(
       ],
       [
         'other',
-        'grains grain spikelets leaves leaf seed seeds tomatoes tomato people farmers plants. water labour crew visitors rows seedlings traps light sky',
+        'grains grain spikelets leaves leaf seed seeds tomatoes tomato people farmers plants. water labour crew visitors rows seedlings traps light sky sweeps sweep samples traps trap days weeks visits farms nets squares points photos',
       ],
     ] as const
   ).flatMap(([whole, words]) => words.split(' ').map((word): [string, Whole] => [word, whole])),
 );
 
 const ALL: ReadonlySet<Topic> = new Set<Topic>([
+  'cover',
   'moisture',
   'heading',
   'white-heads',
@@ -55,6 +56,7 @@ const OF_HILLS: ReadonlySet<Topic> = new Set<Topic>([
   'lodged',
 ]);
 const OF_AREA: ReadonlySet<Topic> = new Set<Topic>([
+  'cover',
   'heading',
   'lodged',
   'weeds',
@@ -70,9 +72,22 @@ export const readProportion: ReadFigure = (around, number, shape) => {
   if (shape.kind === 'share') return readShare(around, number);
   const percent = shape.kind === 'fraction' ? tidy(number.value * 100) : number.value;
   return shape.kind === 'percent'
-    ? readPercent(around, number, percent)
+    ? readPercent(around, number, percent, isLedByPlot(around, number.first) ? 'stretch' : 'before')
     : readFraction(around, number, percent);
 };
+
+/** Read again without regard to what stood before: the last resort of `B2 20% only`. */
+export const readPercentWidely = (around: Surroundings, number: NumberFound): Read[] =>
+  readPercent(around, number, number.value, 'before');
+
+/** `T2R2 20%`, `in B-2 about 55 %`: perhaps one of a row, so its own words are asked first. */
+function isLedByPlot(around: Surroundings, first: number): boolean {
+  for (let index = first - 1; index >= first - 4; index--) {
+    if (around.isPlot(index)) return true;
+    if (!/^(about|around|is|at|also|only|,|now|maybe|and)$/.test(wordOf(around, index))) return false;
+  }
+  return false;
+}
 
 const tidy = (percent: number): number => Number(percent.toFixed(2));
 
@@ -151,6 +166,7 @@ const BY_TOPIC: Partial<Record<Topic, Quantity>> = {
   'dead-hearts': 'dead_hearts_pct',
   lodged: 'lodged_area_pct',
   weeds: 'weed_cover_pct',
+  cover: 'weed_cover_pct',
   missing: 'missing_hills_pct',
   rats: 'rodent_hills_pct',
   disease: 'affected_area_pct',
@@ -160,7 +176,12 @@ const BY_TOPIC: Partial<Record<Topic, Quantity>> = {
 };
 
 /** `15% of hills`, `four percent tillers cut`, `60 per cent out`, `10% lodged`, `20 percent cover`. */
-function readPercent(around: Surroundings, number: NumberFound, percent: number): Read[] {
+function readPercent(
+  around: Surroundings,
+  number: NumberFound,
+  percent: number,
+  reach: 'stretch' | 'before',
+): Read[] {
   const next = wordOf(around, number.last + 1);
   const whole = wholeBehind(around, number.last + 1) ?? wholeBefore(around, number.first);
   if (whole === 'other' || NOT_MEASURED.has(next)) return [];
@@ -177,9 +198,8 @@ function readPercent(around: Surroundings, number: NumberFound, percent: number)
     if (stems.length > 0 || next === 'of')
       return stems.length > 0 ? stems : headingOf(around, number, percent, whole);
   }
-  const topic =
-    nearestTopic(around, number.first, number.last, whole === 'area' ? OF_AREA : ALL, 'sentence')?.topic ??
-    nearestTopic(around, number.first, number.last, ALL)?.topic;
+  const wanted = whole === 'area' ? OF_AREA : ALL;
+  const topic = nearestTopic(around, number.first, number.last, wanted, reach)?.topic;
   const quantity = topic && BY_TOPIC[topic];
   return quantity ? read(quantity, percent, `percent-${topic}`) : [];
 }

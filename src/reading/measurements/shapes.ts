@@ -34,7 +34,7 @@ const COUNTED = new Set(
 
 const NEVER_A_READING = new Set(
   (
-    'dat das dap days day weeks week wks wk months month years hours hour hrs minutes minute min am pm times people persons workers labour labourers laborers women men boys girls pax traps trap rats rat sacks plots plot points places spots photos samples ' +
+    'dat das dap days day weeks week wks wk months month years hours hour hrs minutes minute min am pm times people persons workers labour labourers laborers women men boys girls pax traps rats sacks plots plot points places spots photos samples ' +
     "readings leaves leaf nodes o th st nd rd mph km trucks rupees pesos dollars taka o'clock oclock clock d a.m p.m hands ladies guys fellas loads trips bundles steps paces rounds passes"
   ).split(' '),
 );
@@ -228,7 +228,7 @@ function lengthAt(tokens: Token[], at: number, standing: boolean): { value: Unit
 
 function otherUnitAt(tokens: Token[], at: number): { value: Unit; last: number } | null {
   const unit = unitAt(tokens, at);
-  if (!unit) return null;
+  if (!unit || unit.value.dimension === 'length') return null;
   const { dimension } = unit.value;
   if (
     dimension === 'temperature' &&
@@ -262,6 +262,15 @@ function cropWeight(
 function bareShape(tokens: Token[], number: NumberFound): Shape {
   const next = tokens[number.last + 1];
   const touching = next && next.start === tokens[number.last]?.end;
+  const before = tokens[number.first - 1];
+  if (
+    before?.text === ':' &&
+    before.end === tokens[number.first]?.start &&
+    tokens[number.first - 2]?.kind === 'number'
+  )
+    return { kind: 'none', last: number.last };
+  if (touching && next.text === '-' && tokens[number.last + 2]?.start === next.end)
+    return { kind: 'none', last: number.last };
   if (
     next &&
     (NEVER_A_READING.has(next.lower) || unitAt(tokens, number.last + 1)?.value.dimension === 'bags')

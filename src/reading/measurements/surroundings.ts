@@ -70,12 +70,19 @@ export function surroundingsOf(tokens: Token[], isPlot: (index: number) => boole
 function findTopics(tokens: Token[], isPlot: (index: number) => boolean): TopicFound[] {
   const topics: TopicFound[] = [];
   for (let at = 0; at < tokens.length; ) {
-    const found = isPlot(at) ? null : longestAt(TOPICS, tokens, at);
+    const found = isPlot(at) || isPartOfCompound(tokens, at) ? null : longestAt(TOPICS, tokens, at);
     if (found && !isDenied(tokens, at)) topics.push({ topic: found.value, first: at, last: found.last });
     at = found ? found.last + 1 : at + 1;
   }
   return topics;
 }
+
+/** `ten-hill means`, `three-row strip`: a measure of something else. */
+const isPartOfCompound = (tokens: Token[], at: number): boolean =>
+  tokens[at - 1]?.text === '-' &&
+  tokens[at - 1]?.end === tokens[at]?.start &&
+  tokens[at - 2]?.end === tokens[at - 1]?.start &&
+  /^(\d|two$|three$|four$|five$|six$|ten$|single$|double$)/.test(tokens[at - 2]?.lower ?? '');
 
 function isDenied(tokens: Token[], at: number): boolean {
   const one = tokens[at - 1]?.lower ?? '';

@@ -2,6 +2,7 @@
 import { phrasesOf, treeOf } from '../numbers/word-tree.ts';
 
 export type Topic =
+  | 'cover'
   | 'moisture'
   | 'heading'
   | 'white-heads'
@@ -40,6 +41,7 @@ export type Topic =
   | 'sweep';
 
 export const TOPICS = treeOf<Topic>([
+  ...phrasesOf('cover, covered, covers, covering, ground cover, cover of weeds', 'cover' as Topic),
   ...phrasesOf(
     'moisture, mc, moisture content, grain moisture, m c, moist, humidity of the grain',
     'moisture' as Topic,
@@ -58,8 +60,8 @@ export const TOPICS = treeOf<Topic>([
     'lodged' as Topic,
   ),
   ...phrasesOf(
-    `weed, weeds, weedy, weed cover, cover, covered, covers, covering, ground cover, grass, grasses, barnyard grass, barnyard, barnyardgrass, cockspur, echinochloa, jungle rice, junglerice, sprangletop, leptochloa, sedge, sedges, umbrella sedge, flatsedge, nutsedge, cyperus, fimbristylis, fimbry, fringerush,
-     monochoria, pickerel weed, duck salad, ducksalad, ludwigia, water primrose, primrose, eclipta, false daisy, broadleaf, broadleaves, broadleafs, watergrass, water grass, algae, azolla, duckweed, water hyacinth, morning glory, crabgrass, alligator weed, redstem, hemp sesbania, sesbania, indigo, weeds cover, arrowhead, jointvetch`,
+    `weed, weeds, weedy, weed cover, grass, grasses, barnyard grass, barnyard, barnyardgrass, cockspur, echinochloa, jungle rice, junglerice, sprangletop, leptochloa, sedge, sedges, umbrella sedge, flatsedge, nutsedge, cyperus, fimbristylis, fimbry, fringerush,
+     monochoria, pickerel weed, duck salad, ducksalad, ludwigia, water primrose, primrose, eclipta, false daisy, broadleaf, broadleaves, broadleafs, watergrass, water grass, algae, azolla, duckweed, water hyacinth, morning glory, crabgrass, alligator weed, redstem, hemp sesbania, sesbania, indigo, arrowhead, jointvetch`,
     'weeds' as Topic,
   ),
   ...phrasesOf(
@@ -109,7 +111,7 @@ export const TOPICS = treeOf<Topic>([
     'tube' as Topic,
   ),
   ...phrasesOf(
-    "water, waters, water's, flood, flood's, floodwater, standing water, standing, ponded, ponding, water depth, water level, flooded to, paddy water, flood depth, tubig, pani, eau, deep water, submergence, pond",
+    "water, waters, water's, water'll, valve, board, flood, flood's, floodwater, standing water, standing, ponded, ponding, water depth, water level, flooded to, paddy water, flood depth, tubig, pani, eau, deep water, submergence, pond",
     'water' as Topic,
   ),
   ...phrasesOf(
@@ -133,7 +135,7 @@ export const TOPICS = treeOf<Topic>([
     'crop' as Topic,
   ),
   ...phrasesOf(
-    'height, tall, high, taller, plant height, ht, heigth, hight, canopy height, plant ht, tallest',
+    'height, tall, high, taller, shorter, short, straw, plant height, ht, heigth, hight, canopy height, plant ht, tallest',
     'height' as Topic,
   ),
   ...phrasesOf('crack, cracks, cracks are, fissure, fissures, hairline', 'crack' as Topic),

@@ -294,7 +294,10 @@ function joinShares(tokens: Token[], numbers: NumberFound[]): NumberFound[] {
   for (let index = 0; index < numbers.length; index++) {
     const part = numbers[index] as NumberFound;
     const whole = numbers[index + 1];
-    if (whole && isShare(tokens, part, whole)) {
+    if (whole && isReversedShare(tokens, part, whole)) {
+      joined.push({ ...whole, first: part.first, form: 'share', of: part.value });
+      index++;
+    } else if (whole && isShare(tokens, part, whole)) {
       joined.push({ ...part, last: whole.last, form: 'share', of: whole.value });
       index++;
     } else joined.push(everyOther(tokens, part));
@@ -323,6 +326,59 @@ function isShare(tokens: Token[], part: NumberFound, whole: NumberFound): boolea
     link &&
     !(next && NOT_A_WHOLE.has(next.lower)) &&
     !(part.value > whole.value && tokens[part.last + 1]?.lower === 'of')
+  );
+}
+
+const WHOLE_THINGS = new Set(['hill', 'hills', 'tillers', 'plants', 'panicles', 'stools', 'clumps']);
+const BETWEEN_REVERSED = new Set([
+  'i',
+  'we',
+  'found',
+  'find',
+  'counted',
+  'count',
+  'saw',
+  'there',
+  'were',
+  'was',
+  'are',
+  'is',
+  'had',
+  'have',
+  'got',
+  'only',
+  'just',
+  'about',
+  ',',
+  'they',
+  'cut',
+  'rats',
+  'see',
+  'checked',
+  'walked',
+  'looked',
+]);
+
+/** `in 300 hills I found one off-type`, `of 20 hills 3 were cut`. */
+function isReversedShare(tokens: Token[], whole: NumberFound, part: NumberFound): boolean {
+  if (
+    !/^(in|of|from|among|over|on)$/.test(tokens[whole.first - 1]?.lower ?? '') ||
+    !WHOLE_THINGS.has(tokens[whole.last + 1]?.lower ?? '')
+  )
+    return false;
+  if (
+    !isCount(whole) ||
+    !isCount(part) ||
+    part.value > whole.value ||
+    whole.value < 4 ||
+    part.first - whole.last > 8
+  )
+    return false;
+  if (tokens[whole.first - 1]?.lower === 'on' && whole.value < 10) return false;
+  for (let at = whole.last + 2; at < part.first; at++)
+    if (!BETWEEN_REVERSED.has(tokens[at]?.lower ?? '')) return false;
+  return (
+    !/^(per|a|each|\/)$/.test(tokens[part.last + 2]?.lower ?? '') && tokens[part.last + 1]?.lower !== 'per'
   );
 }
 
