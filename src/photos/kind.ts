@@ -2,7 +2,7 @@
 
 export type PhotoKind = 'jpeg' | 'png' | 'webp' | 'avif' | 'tiff' | 'heic';
 
-/** The kind, or null where the bytes are none of the six. Twelve bytes decide, ISO media files need their brands. */
+/** The kind, or null where the bytes are none of the six. Twelve bytes decide; ISO media files need their brands, so give 64. */
 export function kindOf(bytes: Uint8Array): PhotoKind | null {
   if (startsWith(bytes, [0xff, 0xd8, 0xff])) return 'jpeg';
   if (startsWith(bytes, [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])) return 'png';
@@ -12,6 +12,8 @@ export function kindOf(bytes: Uint8Array): PhotoKind | null {
   if (isIsoMedia(bytes)) return kindOfBrands(brandsOf(bytes));
   return null;
 }
+
+export const photoKind = kindOf;
 
 /** An ISO base media file (ISO/IEC 14496-12): HEIC and AVIF, but also MP4 and many others. */
 export const isIsoMedia = (bytes: Uint8Array): boolean => latin(bytes, 4, 8) === 'ftyp';
