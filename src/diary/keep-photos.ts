@@ -3,7 +3,7 @@
  * it can be stopped, what the file says of itself and two smaller copies.
  */
 import { open, rm } from 'node:fs/promises';
-import { photoKind } from '../photos/kind.ts';
+import { kindOf } from '../photos/kind.ts';
 import { copyPath, keepOriginal, originalPath } from '../storage/media.ts';
 import { findPhoto, insertPhoto, linkPhoto } from '../storage/photo-rows.ts';
 import type { NoteRow, PhotoRow } from '../storage/tables.ts';
@@ -77,13 +77,13 @@ const UNREAD: Omit<PhotoRow, 'id' | 'bytes' | 'kind' | 'name' | 'received_at'> =
   fault: null,
 };
 
-async function firstBytes(path: string): Promise<{ kind: ReturnType<typeof photoKind>; bytes: number }> {
+async function firstBytes(path: string): Promise<{ kind: ReturnType<typeof kindOf>; bytes: number }> {
   const file = await open(path, 'r');
   const head = new Uint8Array(64);
   const { bytesRead } = await file.read(head, 0, 64, 0);
   const { size } = await file.stat();
   await file.close();
-  return { kind: photoKind(head.subarray(0, bytesRead)), bytes: size };
+  return { kind: kindOf(head.subarray(0, bytesRead)), bytes: size };
 }
 
 /** The note's own plot, or the one plot that its words speak of; a person's word stays. */
