@@ -20,7 +20,7 @@ export function findDoses(tokens: Token[], numbers: NumberFound[]): DoseFound[] 
   const found: DoseFound[] = [];
   const all = withOneOfAUnit(tokens, numbers);
   for (const number of all) {
-    const dose = rateDose(tokens, number) ?? waterLevelDose(tokens, number);
+    const dose = rateDose(tokens, number) ?? unitsOfN(tokens, number) ?? waterLevelDose(tokens, number);
     if (dose && !isCorrected(tokens, dose.last, all)) found.push(dose);
   }
   return found;
@@ -34,11 +34,23 @@ function rateDose(tokens: Token[], number: NumberFound): DoseFound | null {
   const after = materialBehind(tokens, amount.last + 1);
   const rateAt = after ? after.last + 1 : amount.last + 1;
   const rate: Rate | null = perUnitAt(tokens, rateAt) ?? perLitres(tokens, rateAt);
+  if (!rate && isPerVessel(tokens, rateAt)) return null;
   const behindRate = rate && !after ? materialBehind(tokens, rate.last + 1) : null;
   const last = behindRate?.last ?? rate?.last ?? after?.last ?? amount.last;
   const material = after ?? behindRate ?? materialBefore(tokens, number.first);
   const dose = inVocabulary(number.value + amount.added, amount.unit, rate?.value ?? null, rate?.count ?? 1);
-  if (!dose || !isPutOn(tokens, number, amount.unit, material, rate !== null)) return null;
+  if (
+    !dose ||
+    !isPutOn(
+      tokens,
+      number,
+      amount.unit,
+      material,
+      rate !== null,
+      dose.unit === 'kg/ha' && dose.value >= 2000,
+    )
+  )
+    return null;
   return {
     first: number.first,
     last,
@@ -53,6 +65,20 @@ interface Rate {
   last: number;
   count?: number;
 }
+
+/** `40 units of N`: American growers mean pounds to the acre (common practice). */
+function unitsOfN(tokens: Token[], number: NumberFound): DoseFound | null {
+  if (number.form !== 'cardinal' || !/^units?$/.test(tokens[number.last + 1]?.lower ?? '')) return null;
+  const material = materialBehind(tokens, number.last + 2);
+  if (!material || !/^(n|nitrogen)$/i.test(material.of)) return null;
+  return {
+    first: number.first,
+    last: material.last,
+    dose: { value: tidy(number.value * KG_PER_HA_OF_LB_PER_ACRE), unit: 'kg/ha', of: material.of },
+    rule: 'units-of-n',
+  };
+}
+const KG_PER_HA_OF_LB_PER_ACRE = 1.12085;
 
 interface Amount {
   unit: Unit;
@@ -103,6 +129,15 @@ function materialBefore(tokens: Token[], at: number): MaterialFound | null {
   return null;
 }
 
+/** `200 mL per tank`: no unit of the vocabulary fits, as tanks differ. */
+const isPerVessel = (tokens: Token[], at: number): boolean =>
+  /^(per|a|each|every|\/|in|to)$/.test(tokens[at]?.lower ?? '') &&
+  [1, 2].some((step) =>
+    /^(tank|tankload|knapsack|pump|sprayer|load|hill|tree|drum|bucket|cap|capful|plot|bed|pot|backpack)$/.test(
+      tokens[at + step]?.lower ?? '',
+    ),
+  );
+
 /** `30 mL in 10 litres of water`, `25 ml per 16 litre tank`: per so many litres. */
 function perLitres(tokens: Token[], at: number): Rate | null {
   if (!/^(in|per|\/|to|for)$/.test(tokens[at]?.lower ?? '')) return null;
@@ -151,8 +186,11 @@ function isPutOn(
   unit: Unit,
   material: MaterialFound | null,
   rated: boolean,
+  isCropWeight: boolean,
 ): boolean {
   if (unit.dimension === 'grain-volume' || /^(t|maund|quintal|cwt|cavan)$/.test(unit.name)) return false;
+  const unitBefore = tokens[number.first - 1]?.lower === 'of' && unitAt(tokens, number.first - 2) !== null;
+  if (unitBefore || (!material && rated && unit.dimension === 'mass' && isCropWeight)) return false;
   let harvest = false;
   for (let index = Math.max(0, number.first - 8); index < Math.min(tokens.length, number.last + 6); index++) {
     const token = tokens[index];

@@ -45,7 +45,7 @@ const TO_WORDS = new Set([
 
 /** Nouns as often as verbs: an order only where something to act on follows. */
 const NOUN_TOO = new Set(['water', 'flood', 'drain', 'pump', 'top', 'pull', 'run', 'drop']);
-const AFTER_A_VERB = /^(it|them|this|that|these|to|up|at|again|all|both|off|down|back|in|the|her|upto)$/;
+const AFTER_A_VERB = /^(it|them|this|that|these|to|up|again|all|both|off|down|back|the|her|upto)$/;
 
 const LOOK_BACK = 10;
 

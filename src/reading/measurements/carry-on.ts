@@ -135,10 +135,12 @@ export function carryOn(around: Surroundings, figures: Figure[]): Figure[] {
 
 /** The model is the last figure that was read; figures of no quantity (`at 76 DAT`) stand aside. */
 function forward(around: Surroundings, figures: Figure[]): void {
+  const starts = new Set(figures.map(({ number }) => number.first));
   let before: Figure | null = null;
   for (const figure of figures) {
     const model = before && modelOf(before, figure);
-    if (before && model && isOpen(figure) && joins(around, before, figure)) take(around, figure, model);
+    if (before && model && isOpen(figure) && joins(around, before, figure, starts))
+      take(around, figure, model);
     if (isOpen(figure) && figure.shape.kind === 'percent')
       figure.reads = readPercentWidely(around, figure.number).filter(
         (read) =>
@@ -179,7 +181,7 @@ function modelOf(before: Figure, figure: Figure): Figure | null {
 }
 
 /** Everything between the two, or from the last plot on, only joins; a sentence may end between where a plot leads on. */
-function joins(around: Surroundings, before: Figure, figure: Figure): boolean {
+function joins(around: Surroundings, before: Figure, figure: Figure, starts: ReadonlySet<number>): boolean {
   const from = before.shape.last + 1;
   const to = figure.number.first;
   const apart = (around.tokens[to]?.sentence ?? 0) - (around.tokens[from - 1]?.sentence ?? 0);
@@ -189,7 +191,8 @@ function joins(around: Surroundings, before: Figure, figure: Figure): boolean {
     /^(by|at)$/.test(wordOf(around, to - 1))
   )
     return false;
-  if (!endsHere(around, figure.shape.last + 1)) return isLed(around, before, figure, to - from);
+  if (!endsHere(around, figure.shape.last + 1) && !starts.has(figure.shape.last + 1))
+    return isLed(around, before, figure, to - from);
   for (let index = to - 1; index >= from; index--) {
     if (around.isPlot(index)) return true;
     if (!JOINS.has(wordOf(around, index)) && wordOf(around, index) !== '.')

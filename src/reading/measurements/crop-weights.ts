@@ -2,6 +2,8 @@ import { type ReadFigure, read } from './reading.ts';
 import { nearestTopic, wordOf } from './surroundings.ts';
 import type { Topic } from './topics.ts';
 
+/** Nobody puts two tonnes of anything but manure or lime on a hectare (common practice). */
+const MORE_THAN_ANY_DOSE = 2;
 const HARVEST: ReadonlySet<Topic> = new Set<Topic>(['yield', 'moisture']);
 
 /** Bushels, tonnes and maunds to an area are a harvest; pounds and kilos only where one is spoken of. */
@@ -12,6 +14,7 @@ export const readCropWeight: ReadFigure = (around, number, shape) => {
   const isMaterial = /^(manure|compost|straw|lime|gypsum|fym|dung|of|n|seed)$/.test(
     wordOf(around, shape.last + 1),
   );
-  if ((!grainOnly && !harvest) || isMaterial || shape.tPerHa < (grainOnly ? 0.2 : 0.8)) return [];
+  const heavy = shape.tPerHa >= MORE_THAN_ANY_DOSE;
+  if ((!grainOnly && !harvest && !heavy) || isMaterial || shape.tPerHa < (grainOnly ? 0.2 : 0.8)) return [];
   return read('grain_yield', Number(shape.tPerHa.toPrecision(4)), 'weight-from-an-area');
 };

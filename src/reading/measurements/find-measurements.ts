@@ -76,6 +76,8 @@ function figuresOf(around: Surroundings, numbers: NumberFound[]): Figure[] {
   const figures: Figure[] = [];
   for (let index = 0; index < numbers.length; index++) {
     const number = numbers[index] as NumberFound;
+    const lastFigure = figures.at(-1);
+    if (lastFigure && lastFigure.shape.kind === 'per-m2' && number.first <= lastFigure.shape.last) continue;
     const figure = settle(around, number, shapeOf(around.tokens, number, numbers[index + 1]));
     const isPair = figure.shape.kind === 'sides' && figure.reads.length > 0;
     figures.push(

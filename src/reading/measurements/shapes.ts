@@ -2,7 +2,7 @@
 import type { NumberFound } from '../numbers/find-numbers.ts';
 import { longestAt, phrasesOf, treeOf } from '../numbers/word-tree.ts';
 import type { Token } from '../text.ts';
-import { perUnitAt, type Unit, unitAt } from './units.ts';
+import { ACRE_M2, perUnitAt, type Unit, unitAt } from './units.ts';
 
 export type Shape =
   | { kind: 'percent'; last: number }
@@ -250,6 +250,9 @@ function cropWeight(
   last: number,
   per: { value: Unit; last: number } | null,
 ): Shape {
+  // Bushels and barrels are told by the acre, whether it is said or not.
+  if (!per && unit.dimension === 'grain-volume')
+    return { kind: 'crop-weight', last, unit, tPerHa: (number.value * unit.toBase * 10) / ACRE_M2 };
   if (per?.value.dimension !== 'area' || per.value.toBase < 100) return { kind: 'none', last };
   return {
     kind: 'crop-weight',

@@ -20,7 +20,7 @@ const unit = (words: string, name: string, dimension: Dimension, toBase: number)
 
 const INCH_CM = 2.54;
 const POUND_KG = 0.45359237;
-const ACRE_M2 = 4046.8564224;
+export const ACRE_M2 = 4046.8564224;
 const US_GALLON_L = 3.785411784;
 
 const UNITS = treeOf<Unit>([
@@ -125,5 +125,3 @@ export function perUnitAt(tokens: Token[], at: number): { value: Unit; last: num
   const per = longestAt(PER, tokens, at);
   return per ? unitAt(tokens, per.last + 1) : null;
 }
-
-export const SQUARE_METRES_PER_HECTARE = 10000;

@@ -232,6 +232,7 @@ function readPartWords(tokens: Token[], at: number): { value: number; last: numb
   const first = tokens[at]?.lower ?? '';
   if (first === 'half' && [1, 2].some((step) => tokens[at + step]?.lower === 'dozen')) return null;
   if (first === 'half') return { value: 0.5, last: at };
+  if (first === 'quarter' && OF_A_QUARTER.has(tokens[at + 1]?.lower ?? '')) return { value: 0.25, last: at };
   const count = first === 'a' || first === 'an' ? 1 : UNITS.get(first);
   if (!count) return null;
   const gap = tokens[at + 1]?.lower === '-' ? at + 2 : at + 1;
@@ -243,6 +244,20 @@ function readPartWords(tokens: Token[], at: number): { value: number; last: numb
     return null;
   return { value: count / parts, last: gap };
 }
+
+/** `quarter bag`, `quarter inch`: by itself the word is as often a place (`the NE quarter`). */
+const OF_A_QUARTER = new Set([
+  'bag',
+  'sack',
+  'inch',
+  'acre',
+  'kilo',
+  'litre',
+  'liter',
+  'ton',
+  'gallon',
+  'dose',
+]);
 
 /** `a third pass`, `a second spray` count on; `a third of it` measures. */
 const IS_A_NEXT_ONE = new Set(
