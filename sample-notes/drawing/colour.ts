@@ -12,7 +12,7 @@ export const HUNGRY_YELLOW: Colour = { hue: 66, saturation: 45, lightness: 42 };
 export const GRASS_GREEN: Colour = { hue: 78, saturation: 52, lightness: 40 };
 export const SEDGE_GREEN: Colour = { hue: 92, saturation: 56, lightness: 46 };
 export const BROADLEAF_GREEN: Colour = { hue: 128, saturation: 40, lightness: 33 };
-export const PANICLE: Colour = { hue: 68, saturation: 36, lightness: 54 };
+export const PANICLE: Colour = { hue: 74, saturation: 42, lightness: 50 };
 export const STRAW: Colour = { hue: 46, saturation: 42, lightness: 62 };
 const HAZE: Colour = { hue: 96, saturation: 16, lightness: 66 };
 
