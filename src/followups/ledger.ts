@@ -48,6 +48,8 @@ export interface Item {
   doneOn?: string;
   hearsay: boolean;
   passingIsSettled: boolean;
+  /** Water was let in after draining, or off after letting in: what stands there now shows nothing of this work. */
+  overtaken?: boolean;
   lookOn?: When;
   plan?: string;
   grewFrom?: string;

@@ -1,5 +1,5 @@
 /** What somebody saw in a note, held against work that was done and problems that stand open. */
-import type { FindingFact, MeasurementFact } from '../reading/record.ts';
+import type { ActionKind, FindingFact, MeasurementFact } from '../reading/record.ts';
 import { ANSWERS, answers, SHOWN_BY, SIZED_BY } from './answers.ts';
 import { looked } from './close.ts';
 import { isGood, sourceOfFact } from './context.ts';
@@ -14,6 +14,8 @@ import { problemWords, workWords } from './words.ts';
 
 export function lookByFact(ledger: Ledger, fact: DiaryFact): void {
   const { list } = fact.fact;
+  if (list === 'stages' && fact.fact.fact.stage === 'harvested' && fact.fact.fact.status === 'current')
+    cutNow(ledger, fact);
   if (list !== 'findings' && list !== 'measurements' && list !== 'stages' && list !== 'actions') return;
   for (const item of liveIn(ledger, fact.plot)) {
     if (item.grewFrom && item.openedAt === fact.observedAt) continue;
@@ -21,6 +23,23 @@ export function lookByFact(ledger: Ledger, fact: DiaryFact): void {
     else if (item.kind === 'inspect' || item.kind === 'measure') plannedLook(ledger, item, fact);
     else if (list === 'findings') findingOn(ledger, item, fact, fact.fact.fact);
     else if (list === 'measurements') figureOn(ledger, item, fact, fact.fact.fact);
+  }
+}
+
+/** Work that a cut plot can still need. */
+const AFTER_HARVEST: ActionKind[] = ['harvest', 'land_prep', 'plant', 'measure', 'tell', 'mend_bund'];
+
+/** Nothing is closed by the harvest, but what stood open in the crop is asked about. */
+function cutNow(ledger: Ledger, fact: DiaryFact): void {
+  for (const item of liveIn(ledger, fact.plot)) {
+    if (AFTER_HARVEST.includes(item.kind)) continue;
+    if (write(ledger, item, sourceOfFact(fact), 'mentioned', 'the plot is harvested'))
+      item.unsure = lookQuestion(
+        item,
+        fact,
+        'gone',
+        `The plot is harvested. Is the ${workWords(item.kind)} settled?`,
+      );
   }
 }
 
@@ -47,7 +66,7 @@ function findingOn(ledger: Ledger, item: Item, fact: DiaryFact, finding: Finding
     findingOnOpenWork(ledger, item, fact, finding, fit);
     return;
   }
-  if (tooLong(item, fact)) return;
+  if (tooLong(item, fact) || item.overtaken) return;
   const source = sourceOfFact(fact);
   const on = dayOf(fact.observedAt);
   if (finding.status === 'suspected' || finding.status === 'risk') {
@@ -141,7 +160,7 @@ function findingOnOpenWork(
 }
 
 function figureOn(ledger: Ledger, item: Item, fact: DiaryFact, figure: MeasurementFact): void {
-  if (!DONE_NOT_SEEN.includes(item.state) || tooLong(item, fact)) return;
+  if (!DONE_NOT_SEEN.includes(item.state) || tooLong(item, fact) || item.overtaken) return;
   if (placeFit(item.place, figure.where, fact.words) === 'other') return;
   const verdict = verdictOf(item, figure);
   if (!verdict || tooEarly(ledger, item, fact, verdict !== 'not_fixed')) return;

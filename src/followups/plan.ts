@@ -15,7 +15,7 @@ export function tiePlans(ledger: Ledger, note: Note, touched: Item[]): void {
       const after = here.find((item) => item.kind === then)!;
       tie(ledger, note, before, after);
       if (after.when) continue;
-      Object.assign(after, { when: { trigger: `after:${first}` }, whenFromPlan: true, woke: undefined });
+      Object.assign(after, { when: { trigger: `after:${first}` }, whenFromPlan: true });
       keepWatch(ledger, after);
     }
     for (const item of here) tieToNamed(ledger, note, item);

@@ -177,13 +177,21 @@ export function markDone(
   reason: string,
 ): boolean {
   if (!write(ledger, item, source, 'reported_done', reason, { on })) return false;
-  Object.assign(item, { doneOn: on, hearsay, unsure: undefined, lookOn: undefined, passingIsSettled: false });
+  Object.assign(item, {
+    doneOn: on,
+    hearsay,
+    unsure: undefined,
+    lookOn: undefined,
+    passingIsSettled: false,
+    overtaken: false,
+  });
   setState(ledger, item, hearsay ? 'reported' : 'to_look');
   if (seenByDoing(item.kind) && !hearsay) close(ledger, item, 'seen');
   remember(ledger, item, on, hearsay);
   wakeByWork(ledger, source, item.plot, item.kind, on);
   if (item.kind === 'fertilise') waterBack(ledger, item, source, on);
   if (item.kind === 'irrigate') waterIsBack(ledger, item.plot, on);
+  if (item.kind === 'irrigate' || item.kind === 'drain') overtake(ledger, item, source, on);
   return true;
 }
 
@@ -223,6 +231,25 @@ function waterBack(ledger: Ledger, item: Item, source: Source, on: string): void
   const reason = `the water was let off on ${dayWords(off.on)}; let it back after the ${workWords('fertilise')}`;
   if (!write(ledger, child, source, 'decided', reason)) setState(ledger, child, 'dropped');
   wakeAtOnce(ledger, child, source);
+}
+
+/** The look at draining is too late once water was let in again, and the other way about: a person is asked. */
+function overtake(ledger: Ledger, item: Item, source: Source, on: string): void {
+  const other = item.kind === 'irrigate' ? 'drain' : 'irrigate';
+  for (const earlier of liveOfKind(ledger, item.plot, other)) {
+    if (!DONE_NOT_SEEN.includes(earlier.state) || earlier.overtaken || earlier.doneOn! > on) continue;
+    const reason = `${workWords(item.kind)} came after it on ${dayWords(on)}`;
+    if (!write(ledger, earlier, source, 'mentioned', reason, { on })) continue;
+    earlier.overtaken = true;
+    earlier.unsure = {
+      factId: source.id,
+      noteId: source.noteId ?? '',
+      asks: 'found',
+      sentence: `${reason}. What had the ${workWords(other)} done?`,
+      words: source.words,
+      candidates: [{ itemId: earlier.id, reason: earlier.plot ?? 'plot not named' }],
+    };
+  }
 }
 
 function waterIsBack(ledger: Ledger, plot: string | null, on: string): void {

@@ -125,6 +125,7 @@ export const sourceOf = (itemId: string): string => itemId.split('~')[0]!;
  * note; where there is none, its item is `kept` under an id of its own (one step an item, the earliest).
  */
 function atTheirItems(sent: PersonStep[], facts: DiaryFact[]): { steps: PersonStep[]; kept: PersonStep[] } {
+  if (sent.length === 0) return { steps: [], kept: [] };
   const openers = new Map<string, { work: string; noteId: string }>();
   const byWork = new Map<string, string>();
   for (const { id, noteId, plot, fact } of facts) {

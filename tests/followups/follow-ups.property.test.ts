@@ -170,7 +170,7 @@ const standing = (item: FollowUp) => ({ ...item, steps: null, alsoKnownAs: null 
 const stepIds = (items: FollowUp[]): Set<string> =>
   new Set(items.flatMap((item) => item.steps.map((s) => s.id)));
 
-describe('whatever the notes and steps', () => {
+describe('whatever the notes and steps', { timeout: 120_000 }, () => {
   test('order of arrival and double sending change nothing', () => {
     fc.assert(
       fc.property(diary, intents, fc.infiniteStream(fc.nat()), (facts, wished, numbers) => {
@@ -183,7 +183,7 @@ describe('whatever the notes and steps', () => {
             .map(({ thing }) => structuredClone(thing));
         expect(fold(mixed(facts), mixed(steps))).toEqual(items);
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
 
@@ -212,7 +212,7 @@ describe('whatever the notes and steps', () => {
         const known = stepIds(items);
         for (const step of steps) expect(known).toContain(step.id);
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
 
@@ -223,7 +223,7 @@ describe('whatever the notes and steps', () => {
         for (const item of fold(facts, steps).filter(({ state }) => state === 'closed'))
           expect(item.steps.some((step) => isLook(step, item, facts, steps))).toBe(true);
       }),
-      { numRuns: 300 },
+      { numRuns: 200 },
     );
   });
 
@@ -235,7 +235,7 @@ describe('whatever the notes and steps', () => {
         const before = fold(facts.filter((fact) => fact.noteId !== late));
         for (const item of before.filter((i) => !i.grewFrom)) expect(full).toContain(item.id);
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
 
@@ -251,7 +251,7 @@ describe('whatever the notes and steps', () => {
         const again = fold(facts, [...steps, ...steps.map(undoOf), ...redone]);
         expect(again.map(standing)).toEqual(fold(facts, steps).map(standing));
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
 
@@ -269,7 +269,7 @@ describe('whatever the notes and steps', () => {
         for (const step of steps) expect(known).toContain(step.id);
         expect(new Set(items.map((item) => item.id)).size).toBe(items.length);
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
 
@@ -304,7 +304,7 @@ describe('whatever the notes and steps', () => {
         expect(home).toHaveLength(1);
         expect(home[0]!.id).not.toBe(item.id);
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
 });
