@@ -11,6 +11,7 @@ const told = document.querySelector<HTMLElement>('#draft')!;
 
 let draft: Draft = begin();
 keepWhileWriting();
+showChosenFiles();
 read();
 
 function begin(): Draft {
@@ -72,6 +73,21 @@ function read(): void {
     writeDraft(draft);
     read();
   });
+}
+
+/** The labels become the buttons; what was chosen is said below them. */
+function showChosenFiles(): void {
+  const chosen = document.querySelector<HTMLElement>('#chosen')!;
+  const inputs = [...form.querySelectorAll<HTMLInputElement>('input[type="file"]')];
+  for (const input of inputs) {
+    input.parentElement!.classList.add('ready');
+    form.querySelector(`label[for="${input.id}"]`)!.classList.add('button');
+    input.addEventListener('change', () => {
+      const names = inputs.flatMap((one) => [...(one.files ?? [])].map((file) => file.name));
+      chosen.textContent = `${names.length} ${names.length === 1 ? 'photo' : 'photos'} with this note: ${names.join(', ')}`;
+      chosen.hidden = names.length === 0;
+    });
+  }
 }
 
 function isDictated(): boolean {

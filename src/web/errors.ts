@@ -22,7 +22,7 @@ export async function showRefusal(req: Request, res: Response, refusal: Refusal)
 
 export const unknownPage: RequestHandler = (req, res) =>
   showRefusal(req, res, {
-    refused: `There is nothing at ${req.path.slice(0, 120)}. Nothing was changed. Choose a place below, or search the notes.`,
+    refused: `There is nothing at ${req.path.slice(0, 120)}. Nothing was changed. Go on from one of these places.`,
     status: 404,
   });
 

@@ -12,17 +12,29 @@ export function fieldPlanSvg({ plots, widthM, heightM }: FieldPlan): string {
 
 function bed({ plot, shape, open, late }: PlanPlot, size: number): string {
   const [x, y] = middle(shape);
-  const kind = late > 0 ? ' has-late' : open > 0 ? ' has-open' : '';
   const words = openWords({ open, late });
   return (
     `<a href="${plotHref(plot.code)}" aria-label="${escapeXml(`Plot ${plot.code}, ${words}`)}">` +
-    `<polygon class="bed${kind}" points="${shape.map((corner) => corner.map(round).join(',')).join(' ')}"/>` +
+    `<polygon class="bed${late > 0 ? ' has-late' : ''}" points="${shape.map((corner) => corner.map(round).join(',')).join(' ')}"/>` +
     `<text x="${round(x)}" y="${round(y)}" font-size="${round(size)}">${escapeXml(plot.code)}</text>` +
-    (open > 0
-      ? `<text class="count${late > 0 ? ' late' : ''}" x="${round(x)}" y="${round(y + size * 1.15)}" font-size="${round(size * 0.8)}">${late > 0 ? `${late} late` : `${open} open`}</text>`
-      : '') +
+    marks(x, y + size * 0.8, size * 0.28, open, late) +
     '</a>'
   );
+}
+
+const MOST_MARKS = 6;
+
+/** One mark for each thing that stands open, two a row: a filled square is late, a ring is not. */
+function marks(x: number, y: number, r: number, open: number, late: number): string {
+  const count = Math.min(open, MOST_MARKS);
+  return Array.from({ length: count }, (_, at) => {
+    const alone = at === count - 1 && at % 2 === 0;
+    const cx = round(x + (alone ? 0 : at % 2 === 0 ? -1.25 * r : 1.25 * r));
+    const cy = round(y + Math.floor(at / 2) * 2.7 * r);
+    return at < late
+      ? `<rect class="late-mark" x="${round(cx - r)}" y="${round(cy - r)}" width="${round(2 * r)}" height="${round(2 * r)}"/>`
+      : `<circle class="open-mark" cx="${cx}" cy="${cy}" r="${round(r * 0.85)}"/>`;
+  }).join('');
 }
 
 /** `2 open, 1 late` */
@@ -31,16 +43,17 @@ export const openWords = ({ open, late }: Pick<PlanPlot, 'open' | 'late'>): stri
 
 /** Letters as large as fit across the narrowest plot. */
 function letterSize(plots: PlanPlot[]): number {
-  const across = plots
-    .filter(({ shape }) => shape.length > 2)
-    .map(({ shape }) => Math.min(reach(shape, 0), reach(shape, 1)));
-  return Math.max(0.5, Math.min(...across) * 0.3);
+  const shortest = plots.filter(({ shape }) => shape.length > 2).map(({ shape }) => shortestEdge(shape));
+  return Math.max(0.5, Math.min(...shortest) * 0.5);
 }
 
-const reach = (shape: [number, number][], axis: 0 | 1): number => {
-  const values = shape.map((corner) => corner[axis]);
-  return Math.max(...values) - Math.min(...values);
-};
+const shortestEdge = (shape: [number, number][]): number =>
+  Math.min(
+    ...shape.map(([x, y], at) => {
+      const [nextX, nextY] = shape[(at + 1) % shape.length]!;
+      return Math.hypot(nextX - x, nextY - y);
+    }),
+  );
 
 const middle = (shape: [number, number][]): [number, number] => [
   shape.reduce((sum, [x]) => sum + x, 0) / shape.length,

@@ -12,7 +12,8 @@ export const jobLocals = (req: Request, today: string) => ({
     const day = addDays(today, days);
     return {
       day,
-      words: `${days === 1 ? 'Tomorrow' : days === 7 ? 'A week' : `${days} days`}, ${sayDay(day)}`,
+      words: days === 1 ? 'Tomorrow' : days === 7 ? 'A week' : `${days} days`,
+      date: sayDay(day),
     };
   }),
 });

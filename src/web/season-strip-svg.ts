@@ -10,7 +10,9 @@ import { escapeXml } from './escape-xml.ts';
 import { capital } from './words.ts';
 
 type StageWords = Record<Stage, string>;
-const BAND = { top: 56, height: 30 };
+const BAND = { top: 56, height: 28 };
+const SEEN = { top: 86, height: 26 };
+const BASE = SEEN.top + SEEN.height;
 const MARKS_Y = 38;
 
 export function seasonStripSvg(strip: Strip, words: StageWords): string {
@@ -19,16 +21,13 @@ export function seasonStripSvg(strip: Strip, words: StageWords): string {
     ...strip.expected.map(({ stage, from, to }) =>
       expectedBand(along, stage, from, addDays(to, 1), words[stage]),
     ),
-    ...strip.observed.map(
-      ({ day }) =>
-        `<rect class="observed" x="${along(day)}%" y="${BAND.top}" width="6" height="${BAND.height}"/>`,
-    ),
-    line('base', '0%', '100%', BAND.top + BAND.height),
+    ...strip.observed.map((_, at) => seenBand(along, strip, at, words)),
+    line('base', '0%', '100%', BASE),
     ...firstsOfMonths(strip).map((day) => month(along, day)),
     ...strip.marks.map((mark) => drawnMark(along, mark)),
     strip.today ? todayLine(along(strip.today)) : '',
   ];
-  return `<svg class="strip" width="100%" height="132" role="img" aria-label="${escapeXml(seasonStripWords(strip, words).slice(0, 3).join(' '))}">${parts.join('')}</svg>`;
+  return `<svg class="strip" width="100%" height="158" role="img" aria-label="${escapeXml(seasonStripWords(strip, words).slice(0, 3).join(' '))}">${parts.join('')}</svg>`;
 }
 
 /** Percent of the way from the first day to the last. */
@@ -46,21 +45,44 @@ function expectedBand(
 ): string {
   const [start, end] = [along(from), along(to)];
   const width = Math.round((end - start) * 100) / 100;
-  const room = width >= words.length * 1.9 ? 'phone' : width >= words.length * 0.75 ? 'desk' : 'none';
-  const label =
-    room === 'none'
-      ? ''
-      : `<text class="stage ${room}" x="${start}%" dx="6" y="${BAND.top + 21}">${escapeXml(words.replace(/ stage$/, ''))}</text>`;
+  const label = stageLabel('stage', start, width, words, BAND.top + 20);
   return `<rect class="expected" data-stage="${stage}" x="${start}%" y="${BAND.top}" width="${width}%" height="${BAND.height}"/>${label}`;
 }
+
+/** Solid from the day a stage was first seen to the day the next one was, or to today. */
+function seenBand(
+  along: (day: string) => number,
+  { observed, today, to }: Strip,
+  at: number,
+  words: StageWords,
+): string {
+  const { stage, day } = observed[at]!;
+  const start = along(day);
+  const until = observed[at + 1]?.day ?? (today && today > day ? today : to);
+  const width = Math.max(0.8, round(along(until) - start));
+  return (
+    `<rect class="observed" x="${start}%" y="${SEEN.top}" width="${width}%" height="${SEEN.height}"/>` +
+    stageLabel('seen-word', start, width, words[stage], SEEN.top + 19)
+  );
+}
+
+/** The stage's name where it fits: on every width, only on wide ones, or not at all (the words below say it too). */
+function stageLabel(css: string, start: number, width: number, words: string, y: number): string {
+  const name = words.replace(/ stage$/, '');
+  const room =
+    width >= name.length * 2.6 + 3.5 ? 'phone' : width >= name.length * 0.85 + 1.2 ? 'desk' : 'none';
+  return room === 'none'
+    ? ''
+    : `<text class="${css} ${room}" x="${start}%" dx="6" y="${y}">${escapeXml(name)}</text>`;
+}
+
+const round = (value: number): number => Math.round(value * 100) / 100;
 
 function month(along: (day: string) => number, day: string): string {
   const x = along(day);
   const name =
-    x > 96
-      ? ''
-      : `<text class="month" x="${x}%" dx="3" y="${BAND.top + BAND.height + 22}">${sayDay(day).split(' ')[2]}</text>`;
-  return `<line class="tick" x1="${x}%" x2="${x}%" y1="${BAND.top + BAND.height}" y2="${BAND.top + BAND.height + 8}"/>${name}`;
+    x > 96 ? '' : `<text class="month" x="${x}%" dx="3" y="${BASE + 22}">${sayDay(day).split(' ')[2]}</text>`;
+  return `<line class="tick" x1="${x}%" x2="${x}%" y1="${BASE}" y2="${BASE + 8}"/>${name}`;
 }
 
 function drawnMark(along: (day: string) => number, { day, kind, words }: StripMark): string {
@@ -76,8 +98,8 @@ function drawnMark(along: (day: string) => number, { day, kind, words }: StripMa
 function todayLine(x: number): string {
   const anchor = x > 85 ? 'end' : x < 15 ? 'start' : 'middle';
   return (
-    `<line class="today" x1="${x}%" x2="${x}%" y1="8" y2="${BAND.top + BAND.height + 26}"/>` +
-    `<text class="today-word" x="${x}%" y="${BAND.top + BAND.height + 44}" text-anchor="${anchor}">today</text>`
+    `<line class="today" x1="${x}%" x2="${x}%" y1="8" y2="${BASE + 26}"/>` +
+    `<text class="today-word" x="${x}%" y="${BASE + 43}" text-anchor="${anchor}">today</text>`
   );
 }
 

@@ -10,11 +10,11 @@ import { WORDS_FOR_VIEWS } from './words.ts';
 export type Place = 'Capture' | 'Walk' | 'Plots' | 'Follow-ups' | 'Notes' | 'Season' | 'Take out' | null;
 
 const PLACES = [
+  ['/capture', 'Capture', 'at-capture'],
   ['/walk', 'Walk', ''],
   ['/plots', 'Plots', ''],
-  ['/capture', 'Capture', 'at-capture'],
-  ['/follow-ups', 'Follow-ups', ''],
-  ['/notes', 'Notes', ''],
+  ['/follow-ups', 'Follow-ups', 'later'],
+  ['/notes', 'Notes', 'later'],
   ['/season', 'Season', 'desk-only'],
   ['/take-out', 'Take out', 'desk-only'],
 ] as const;

@@ -2,8 +2,9 @@ import type { RequestHandler } from 'express';
 import type { Diary } from '../../diary/diary.ts';
 import { localNow } from '../../diary/farm.ts';
 import { SHOWS, story } from '../../diary/story.ts';
+import type { Strip } from '../../plots/season-strip.ts';
 import { FINDING_KINDS } from '../../reading/record.ts';
-import { FINDING_WORDS, STAGE_WORDS } from '../../reading/say-fact.ts';
+import { FINDING_WORDS, STAGE_WORDS, sayDay } from '../../reading/say-fact.ts';
 import { showRefusal } from '../errors.ts';
 import { asked } from '../form.ts';
 import { jobLocals } from '../job-locals.ts';
@@ -51,6 +52,7 @@ export const plotPage =
         chosen: problem === kind,
       })),
       olderHref: told.older && withQuery(here, { problem, show, before: told.older }),
+      lastSeenStage: seenStage(told.strip),
       stripSvg: told.strip && seasonStripSvg(told.strip, STAGE_WORDS),
       stripWords: told.strip ? seasonStripWords(told.strip, STAGE_WORDS) : [],
       chemicals:
@@ -61,3 +63,8 @@ export const plotPage =
       ...jobLocals(req, now.slice(0, 10)),
     });
   };
+
+const seenStage = (strip: Strip | null): string | null => {
+  const last = strip?.observed.at(-1);
+  return last ? `${STAGE_WORDS[last.stage]} seen ${sayDay(last.day)}` : null;
+};

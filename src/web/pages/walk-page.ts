@@ -5,6 +5,9 @@ import { walkSheet } from '../../diary/walk-sheet.ts';
 import { showPage } from '../show-page.ts';
 import { showsChemicals } from '../words.ts';
 
+/** What is read standing in the field; the rest is one tap away. */
+const MOST_A_STOP = 4;
+
 export const walkPage =
   (diary: Diary): RequestHandler =>
   async (req, res) => {
@@ -13,6 +16,7 @@ export const walkPage =
       title: 'Walk',
       place: 'Walk',
       stops,
+      mostAStop: MOST_A_STOP,
       today: now.slice(0, 10),
       openInAll: stops.reduce((sum, stop) => sum + stop.open.length, 0),
       chemicals: showsChemicals(stops.flatMap((stop) => stop.open)),
