@@ -100,14 +100,17 @@ export const cropEntry = z
     variety: text('the variety').nullish(),
     daysToMaturity: whole('days to maturity', 60, 260).nullish(),
     establishment: z
-      .enum(['transplanted', 'wet seeded', 'dry seeded'], {
-        error: 'write transplanted, wet seeded or dry seeded',
+      .enum(['transplanted', 'wet seeded', 'dry seeded', 'water seeded', 'direct-seeded'], {
+        error: 'write transplanted, wet seeded, dry seeded, water seeded or direct-seeded',
       })
       .nullish(),
     sown: day('the sowing date').nullish(),
     planted: day('the planting date').nullish(),
     spacing: z
-      .strictObject({ rowCm: number('row spacing', 5, 100), hillCm: number('hill spacing', 2, 100) })
+      .strictObject({
+        rowCm: number('row spacing', 5, 100),
+        hillCm: number('hill spacing', 2, 100).nullish(),
+      })
       .nullish(),
     protocol: z.array(text('the remark')).nullish(),
   })

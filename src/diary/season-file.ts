@@ -175,10 +175,7 @@ export async function seasonFileText(diary: Diary): Promise<string> {
             establishment: plot.crop.establishment,
             sown: plot.crop.sownOn,
             planted: plot.crop.plantedOn,
-            spacing:
-              plot.crop.rowCm && plot.crop.hillCm
-                ? { rowCm: plot.crop.rowCm, hillCm: plot.crop.hillCm }
-                : null,
+            spacing: plot.crop.rowCm ? filled({ rowCm: plot.crop.rowCm, hillCm: plot.crop.hillCm }) : null,
           }),
         protocol: plot.crop?.protocol.length ? plot.crop.protocol : null,
       }),
