@@ -1,36 +1,23 @@
 /** Everything that can be learned from a photo's bytes. Runs in the darkroom's child, where it can be stopped. */
 import sharp from 'sharp';
 import { type BoxWalk, walkBoxes } from './box-walk.ts';
-import type { Examined } from './examined.ts';
+import { type Examined, facts } from './examined.ts';
 import { accepted, type Ingest, mostPixels, refused } from './ingest.ts';
 import { isIsoMedia, kindOf } from './kind.ts';
 import { openPicture } from './pixels.ts';
-import { positionFact } from './position-fact.ts';
-import { noTags, type RawTags } from './raw-tags.ts';
 import { readMetadata } from './read-metadata.ts';
-import { timeFact } from './time-fact.ts';
 
 export async function examineBytes(bytes: Uint8Array): Promise<Examined> {
   const tags = await readMetadata(bytes);
   const size = await sizeOf(bytes);
-  return unopened(tags, await intake(bytes, size), {
+  return {
     kind: kindOf(bytes),
+    ...facts(tags),
+    ingest: await intake(bytes, size),
     width: size?.width ?? null,
     height: size?.height ?? null,
-  });
+  };
 }
-
-/** The facts of a file whose pixels nobody has looked at. */
-export function unopened(
-  tags: RawTags,
-  ingest: Ingest,
-  seen: Pick<Examined, 'kind' | 'width' | 'height'> = { kind: null, width: null, height: null },
-): Examined {
-  return { ...seen, position: positionFact(tags), time: timeFact(tags), ingest };
-}
-
-export const notRead = (reason: Parameters<typeof refused>[0]): Examined =>
-  unopened(noTags(), refused(reason));
 
 type Size = { width: number; height: number };
 

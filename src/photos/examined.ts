@@ -1,8 +1,9 @@
 /** What a photo's file says of itself: where, when, and whether a picture can be made of it. */
-import type { Ingest } from './ingest.ts';
+import { type Ingest, type RefusalReason, refused } from './ingest.ts';
 import type { PhotoKind } from './kind.ts';
-import type { PositionFact } from './position-fact.ts';
-import type { TimeFact } from './time-fact.ts';
+import { type PositionFact, positionFact } from './position-fact.ts';
+import { noTags, type RawTags } from './raw-tags.ts';
+import { type TimeFact, timeFact } from './time-fact.ts';
 
 export interface Examined {
   /** Null where it is no photo that is taken here. */
@@ -14,3 +15,17 @@ export interface Examined {
   width: number | null;
   height: number | null;
 }
+
+export const facts = (tags: RawTags): Pick<Examined, 'position' | 'time'> => ({
+  position: positionFact(tags),
+  time: timeFact(tags),
+});
+
+/** A file that could not be opened at all. */
+export const notOpened = (reason: RefusalReason): Examined => ({
+  kind: null,
+  ...facts(noTags()),
+  ingest: refused(reason),
+  width: null,
+  height: null,
+});

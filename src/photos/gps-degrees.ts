@@ -1,8 +1,8 @@
 /** Numbers of GPS tags, in the forms in which cameras write them. */
 
 /**
- * Degrees from [degrees, minutes, seconds], one number or a text; NaN where they can't be had.
- * Seconds that are 0/0 count as none: some phones put everything into the minutes.
+ * Degrees from [degrees, minutes, seconds], one number or a text; NaN where they can't be had, and where any of the
+ * three is 0/0.
  */
 export function degreesOf(value: unknown): number {
   if (typeof value === 'number') return value;
@@ -27,7 +27,7 @@ export function listOf(value: unknown): number[] | null {
 function sexagesimal(parts: number[]): number {
   const [degrees = Number.NaN, minutes = 0, seconds = 0] = parts;
   if (parts.length > 3 || minutes < 0 || minutes > 60 || seconds < 0 || seconds > 60) return Number.NaN;
-  return degrees + minutes / 60 + (Number.isNaN(seconds) ? 0 : seconds) / 3600;
+  return degrees + minutes / 60 + seconds / 3600;
 }
 
 /**

@@ -68,26 +68,28 @@ function placeOfExif(gps: GpsTags): Place {
 const isRemoved = (gps: GpsTags, latitude: number, longitude: number): boolean =>
   latitude === 0 && longitude === 0 && 'GPSLatitudeRef' in gps && 'GPSLongitudeRef' in gps;
 
-/** XMP writes `14,10.2N`, `14,10,12N` or, against the standard, a signed number. */
 function placeOfXmp(packet: string): Place {
   const latitude = xmpField(packet, 'exif', 'GPSLatitude');
   const longitude = xmpField(packet, 'exif', 'GPSLongitude');
   if (latitude === null && longitude === null) return nowhere('absent');
   const north = xmpDegrees(latitude ?? '', 'N', 'S');
   const east = xmpDegrees(longitude ?? '', 'E', 'W');
-  if (!inRange(north, 90) || !inRange(east, 180)) return nowhere('invalid');
-  return settled(north, east);
+  if (north === 'no ref' || east === 'no ref') return nowhere('ambiguous-no-ref');
+  return inRange(north, 90) && inRange(east, 180) ? settled(north, east) : nowhere('invalid');
 }
 
-function xmpDegrees(text: string, plus: string, minus: string): number {
-  const parts =
-    /^([+-]?\d{1,3}(?:\.\d+)?)(?:,(\d{1,2}(?:\.\d+)?))?(?:,(\d{1,2}(?:\.\d+)?))?\s*([A-Za-z]?)$/.exec(text);
-  if (!parts) return Number.NaN;
-  const [, degrees = '', minutes = '0', seconds = '0', ref = ''] = parts;
-  const factor = ref === '' && minutes === '0' ? 1 : sign(ref, plus, minus);
-  return factor === null
-    ? Number.NaN
-    : factor * (Number(degrees) + Number(minutes) / 60 + Number(seconds) / 3600);
+const xmpCoordinate = /^(\d{1,3}(?:\.\d+)?)(?:,(\d{1,2}(?:\.\d+)?))?(?:,(\d{1,2}(?:\.\d+)?))?\s?([A-Za-z])$/;
+
+/**
+ * `14,10.2N` or `14,10,12N` (XMP specification, part 2: GPSCoordinate). Against it, some write a plain signed number,
+ * which says all the same, and some copy the fractions of EXIF, `14/1 10/1 12/1`, and lose N and E on the way.
+ */
+function xmpDegrees(text: string, plus: string, minus: string): number | 'no ref' {
+  if (/^[+-]?\d{1,3}\.\d+$/.test(text)) return Number(text);
+  if (/^\d+\/\d+([ ,]\d+\/\d+)*$/.test(text)) return 'no ref';
+  const [, degrees = '', minutes = '0', seconds = '0', ref = ''] = xmpCoordinate.exec(text) ?? [];
+  const factor = sign(ref, plus, minus);
+  return factor === null ? Number.NaN : factor * degreesOf([degrees, minutes, seconds].map(Number));
 }
 
 const settled = (latitude: number, longitude: number): Place =>

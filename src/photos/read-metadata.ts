@@ -4,23 +4,29 @@
  */
 import exifr from 'exifr';
 import sharp from 'sharp';
-import { walkBoxes } from './box-walk.ts';
+import { type BoxWalk, walkBoxes } from './box-walk.ts';
 import { mostPixels } from './ingest.ts';
-import { isIsoMedia, kindOf } from './kind.ts';
+import { jpegHead } from './jpeg-head.ts';
+import { isIsoMedia, kindOf, type PhotoKind } from './kind.ts';
+import { pngProfile } from './png-profile.ts';
 import { type ExifTags, type GpsTags, noTags, type RawTags } from './raw-tags.ts';
 
 /** Never throws: where nothing can be read, there are no tags. */
 export async function readMetadata(bytes: Uint8Array): Promise<RawTags> {
-  if (kindOf(bytes) === null || standsStill(bytes)) return noTags();
-  const first = await readTags(bytes);
-  if (first && hasTiff(first)) return first;
-  return (await readThroughSharp(bytes, first?.xmp ?? null)) ?? first ?? noTags();
+  const kind = kindOf(bytes);
+  const walk: BoxWalk = isIsoMedia(bytes) ? walkBoxes(bytes) : { sound: true };
+  // A cut file still has its tags; the other faults trap a reader.
+  if (kind === null || (!walk.sound && walk.fault !== 'cut')) return noTags();
+  const first = await readTags(kind === 'jpeg' ? jpegHead(bytes) : walk.sound ? bytes : lengthened(bytes));
+  if (kind === 'jpeg' || (first && hasTiff(first))) return first ?? noTags();
+  return (await secondRoute(kind, bytes, first?.xmp ?? null)) ?? first ?? noTags();
 }
 
-/** A cut file still has its tags, so only the faults that trap a reader keep it out. */
-function standsStill(bytes: Uint8Array): boolean {
-  const walk = isIsoMedia(bytes) ? walkBoxes(bytes) : { sound: true as const };
-  return !walk.sound && walk.fault !== 'cut';
+/** The block of tags may run past the cut; with zeros behind it, what did arrive can be read. */
+function lengthened(bytes: Uint8Array): Uint8Array {
+  const longer = new Uint8Array(bytes.length + 65_536);
+  longer.set(bytes);
+  return longer;
 }
 
 const hasTiff = (tags: RawTags): boolean => Object.keys(tags.exif).length + Object.keys(tags.gps).length > 0;
@@ -53,9 +59,10 @@ interface Parsed {
   exif?: ExifTags;
   gps?: GpsTags;
   xmp?: unknown;
-  errors?: unknown[];
+  ifd0?: { ExifIFD?: unknown; GpsIFD?: unknown };
 }
 
+/** One bad tag hides those after it in its block: where the block is there and its main tags are not, each is asked for alone. */
 async function readTags(bytes: Uint8Array): Promise<RawTags | null> {
   const found = await parse(bytes, exifNames, gpsNames, true);
   if (!found) return null;
@@ -64,19 +71,15 @@ async function readTags(bytes: Uint8Array): Promise<RawTags | null> {
     gps: found.gps ?? {},
     xmp: typeof found.xmp === 'string' ? found.xmp : null,
   };
-  if (found.errors?.length) await readOneByOne(bytes, tags);
+  const exifHides = found.ifd0?.ExifIFD !== undefined && !('DateTimeOriginal' in tags.exif);
+  const gpsHides =
+    found.ifd0?.GpsIFD !== undefined && !('GPSLatitude' in tags.gps && 'GPSLongitude' in tags.gps);
+  if (exifHides)
+    for (const name of exifNames) Object.assign(tags.exif, (await parse(bytes, [name], [], false))?.exif);
+  if (gpsHides)
+    for (const name of gpsNames) Object.assign(tags.gps, (await parse(bytes, [], [name], false))?.gps);
   tags.exif = withBlankForms(tags.exif);
   return tags;
-}
-
-/** One bad tag hides those after it in the same block, so the missing ones are asked for alone. */
-async function readOneByOne(bytes: Uint8Array, tags: RawTags): Promise<void> {
-  for (const name of exifNames) {
-    if (!(name in tags.exif)) Object.assign(tags.exif, (await parse(bytes, [name], [], false))?.exif);
-  }
-  for (const name of gpsNames) {
-    if (!(name in tags.gps)) Object.assign(tags.gps, (await parse(bytes, [], [name], false))?.gps);
-  }
 }
 
 async function parse(
@@ -96,7 +99,8 @@ async function parse(
       translateKeys: true,
       translateValues: false,
       reviveValues: false,
-      sanitize: true,
+      // Keeps the pointers to the blocks, which tell an empty block from a missing one.
+      sanitize: false,
       silentErrors: true,
     };
     return ((await exifr.parse(bytes, options as object)) as Parsed | undefined) ?? {};
@@ -105,14 +109,17 @@ async function parse(
   }
 }
 
-/** WebP, AVIF and newer HEIC, which exifr alone refuses: their EXIF block comes out of sharp, behind six bytes of head. */
-async function readThroughSharp(bytes: Uint8Array, xmp: string | null): Promise<RawTags | null> {
+/**
+ * WebP, AVIF and newer HEIC, which exifr alone refuses: their EXIF block comes out of sharp, behind six bytes of head.
+ * In PNG it may lie in a text chunk.
+ */
+async function secondRoute(kind: PhotoKind, bytes: Uint8Array, xmp: string | null): Promise<RawTags | null> {
   const found = await sharp(bytes, { failOn: 'none', limitInputPixels: mostPixels })
     .metadata()
     .catch(() => null);
-  if (!found) return null;
-  const tags = found.exif ? await readTags(withoutHead(found.exif)) : null;
-  return { ...(tags ?? noTags()), xmp: xmp ?? found.xmp?.toString('utf8') ?? null };
+  const block = found?.exif ? withoutHead(found.exif) : kind === 'png' ? pngProfile(bytes) : null;
+  const tags = block ? await readTags(block) : null;
+  return { ...(tags ?? noTags()), xmp: xmp ?? found?.xmp?.toString('utf8') ?? null };
 }
 
 const withoutHead = (block: Buffer): Buffer =>

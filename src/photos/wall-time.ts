@@ -1,7 +1,7 @@
 /** Dates as cameras write them, taken apart without any time zone. */
 
 export interface WallTime {
-  /** Milliseconds since 1970 as if the wall clock showed UTC; for differences only. */
+  /** Milliseconds since 1970 as if the wall clock showed UTC, whole seconds; for differences only. */
   asIfUtcMs: number;
   /** `YYYY-MM-DDTHH:MM:SS`, with the fraction as written. */
   wall: string;
@@ -30,7 +30,7 @@ export function readWallTime(text: string, fraction = ''): WallTime | null {
   if (Number.isNaN(asIfUtc) || new Date(asIfUtc).toISOString().slice(0, 19) !== plain) return null;
   const digits = inline || (/^\d{1,9}$/.test(fraction.trim()) ? fraction.trim() : '');
   return {
-    asIfUtcMs: asIfUtc + (digits ? Number(`0.${digits}`) * 1000 : 0),
+    asIfUtcMs: asIfUtc,
     wall: digits ? `${plain}.${digits}` : plain,
     offset: zone ? readOffset(zone) : null,
   };
