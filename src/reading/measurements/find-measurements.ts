@@ -25,6 +25,8 @@ export interface MeasurementFound {
   quantity: Quantity;
   value: number;
   rule: string;
+  /** Token of the plot that leads to the figure (`B1 4, B2 3.5`), where only joining words stand between. */
+  plotAt?: number;
 }
 
 /** A number of the note on its way to a measurement. */
@@ -66,8 +68,11 @@ export function findMeasurements(
   const found: MeasurementFound[] = [];
   figures.forEach((figure, index) => {
     if (figure.out || isTakenBack(around, figures, index)) return;
-    for (const { quantity, value, rule } of figure.reads)
-      found.push({ first: figure.number.first, last: figure.shape.last, quantity, value, rule });
+    const plotAt = plotLeadingTo(around, figure.number.first);
+    for (const { quantity, value, rule } of figure.reads) {
+      const place = { first: figure.number.first, last: figure.shape.last };
+      found.push({ ...place, quantity, value, rule, ...(plotAt !== null && { plotAt }) });
+    }
   });
   return found;
 }
@@ -99,4 +104,25 @@ function settle(around: Surroundings, number: NumberFound, shape: Shape): Figure
     shape.kind === 'none' ||
     (reads[0] !== undefined && ruledOut(around, number, shape.last, reads[0].quantity) !== null);
   return { number, shape, reads, out };
+}
+
+const LEADS = new Set(
+  'is are was at about around only also ahead , : has having got now say maybe gave which the reading reads shows showing average averages i count of in today up nearly roughly , per'.split(
+    ' ',
+  ),
+);
+const LEAD_REACH = 8;
+
+/** The last token of the plot named right before a figure, past its quantity's own words: `B-1 heading is 80 %`. */
+function plotLeadingTo(around: Surroundings, first: number): number | null {
+  for (let index = first - 1; index >= Math.max(0, first - LEAD_REACH); index--) {
+    if (around.tokens[index]?.sentence !== around.tokens[first]?.sentence) return null;
+    if (around.isPlot(index)) return index;
+    const from = around.topicFrom[Math.max(0, index - 3)] ?? 0;
+    const named = around.topics
+      .slice(from, from + 4)
+      .some((topic) => topic.first <= index && index <= topic.last);
+    if (!named && !LEADS.has(around.tokens[index]?.lower ?? '')) return null;
+  }
+  return null;
 }

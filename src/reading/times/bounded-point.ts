@@ -128,7 +128,7 @@ export const boundedPoint: ReadPoint = (context, at) => {
     phrase.every((word, step) => wordAt(context, at + step) === word),
   );
   const start = cue ? at + cue[0].length : wordAt(context, at) === 'between' ? at + 1 : at;
-  const point = joinedPoint(context, start);
+  const point = joinedPoint(context, start, wordAt(context, at) === 'between');
   if (!point || point.rule === 'clock' || point.rule === 'now') return null;
   if (!cue) return latest(context, point);
   if (isSpanOfMany(point) && cue[0][0] === 'from') return fromIt(point, context.day);
@@ -159,7 +159,7 @@ function latest(context: TimeContext, point: Point): Point {
 const JOINS = new Set(['or', 'to', '-', '–', '—', 'till', 'until', 'thru', 'through', '/', 'and', '&', 'n']);
 
 /** `Tuesday or Wednesday`, `today or tomorrow`, `the 24th or 25th`, `Mon-Wed`, `tomorrow or the day after`: first day to last. */
-function joinedPoint(context: TimeContext, at: number): Point | null {
+function joinedPoint(context: TimeContext, at: number, between: boolean): Point | null {
   const first = plainPoint(context, at);
   if (!first || first.rule === 'clock') return first;
   const join = wordAt(context, first.last + 1);
@@ -169,7 +169,8 @@ function joinedPoint(context: TimeContext, at: number): Point | null {
   const second = dayAfter(context, first, start) ?? laterPoint(context, first, start);
   if (!second?.toCome || !first.toCome || second.rule === 'clock') return first;
   const spoken = /^(and|&|n)$/.test(join);
-  if (spoken && !(isWeekdayName(wordAt(context, start)) && /weekday/.test(first.rule))) return first;
+  if (spoken && !between && !(isWeekdayName(wordAt(context, start)) && /weekday/.test(first.rule)))
+    return first;
   if (second.toCome[1] <= first.toCome[0]) return first;
   return {
     last: second.last,

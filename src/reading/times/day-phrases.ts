@@ -112,13 +112,13 @@ export const DAY_PHRASES: readonly DayPhrase[] = [
     'before-weekend',
     beforeWeekend,
     null,
-    `before the weekend, before the week end, before the week-end, before weekend, b4 the weekend, b4 wkend, b4 the wkend, b4 weekend, before wkend, before the wkend, by the weekend, by weekend, by wkend, by the week end, ahead of the weekend, before this weekend, by this weekend, prior to the weekend`,
+    `before the weekend, before the week end, before the week-end, before weekend, b4 the weekend, b4 wkend, b4 wknd, before the wknd, by the wknd, b4 the wkend, b4 weekend, before wkend, before the wkend, by the weekend, by weekend, by wkend, by the week end, ahead of the weekend, before this weekend, by this weekend, prior to the weekend`,
   ),
   row(
     'weekend',
     weekendToCome,
     weekendGone,
-    `weekend, the weekend, wkend, the wkend, wkd, this weekend, this wkend, this coming weekend, the coming weekend, coming weekend, this week end, the week end, this week-end, the week-end, over the weekend, at the weekend, during the weekend, on the weekend, on weekend, at weekend, over weekend`,
+    `weekend, the weekend, wknd, the wknd, this wknd, wkend, the wkend, wkd, this weekend, this wkend, this coming weekend, the coming weekend, coming weekend, this week end, the week end, this week-end, the week-end, over the weekend, at the weekend, during the weekend, on the weekend, on weekend, at weekend, over weekend`,
   ),
   row(
     'next-weekend',

@@ -93,6 +93,8 @@ const whenOf = (days: Point['toCome']): When | null => days && { from: isoOf(day
 
 /** `Saturday round.`, `tuesday 2nd of september north one ...`: at the head of a note, the day it was written. */
 function isNoteDay(context: TimeContext, first: number, point: Point): boolean {
-  if (first > 2 || !/weekday|date/.test(point.rule) || point.done?.[0] !== context.day) return false;
-  return true;
+  const plain =
+    /^(weekday|date|weekday-and-date|day-of-month)$/.test(point.rule) &&
+    !/^(on|by|this|for|come)$/.test(wordAt(context, first));
+  return first <= 2 && plain && point.done?.[0] === context.day;
 }

@@ -23,19 +23,27 @@ const LAST = new Set(['last', 'past', 'previous', 'lst']);
 /** Short forms that are words of their own: the sun, sat down. */
 const DOUBTFUL = new Set(['sun', 'sat', 'wed']);
 /** `the storm of Sunday`, `wider than Tuesday`, `every Monday` date no work. */
-const NO_DATE_BEFORE = new Set(['of', 'than', 'every', 'each', 'like', "than's"]);
+const NO_DATE_BEFORE = new Set(['of', 'than', 'every', 'each', 'like']);
 
 /** `Friday`, `on Fri`, `this coming Monday`, `next Tuesday`, `last Tuesday`, `Tuesday week`, `Tuesday next week`, `Tuesday 2nd of September`. */
 export const weekdayPoint: ReadPoint = (context, at) => {
   const lead = readLead(context, at);
   const weekday = WEEKDAYS.get(wordAt(context, lead.name));
-  if (weekday === undefined || NO_DATE_BEFORE.has(wordAt(context, at - 1))) return null;
+  if (weekday === undefined || isIdleBefore(context, at)) return null;
   if (DOUBTFUL.has(wordAt(context, lead.name)) && !isDayHere(context, lead)) return null;
   const end = pastPartOfDay(context, lead.name);
   const dated = monthDateAfter(context, end);
   if (dated) return { ...dated, rule: 'weekday-and-date' };
   return withTail(context, lead, weekday, end);
 };
+
+function isIdleBefore(context: TimeContext, at: number): boolean {
+  const before = wordAt(context, at - 1);
+  return (
+    NO_DATE_BEFORE.has(before) &&
+    !(before === 'than' && /^(later|earlier|sooner)$/.test(wordAt(context, at - 2)))
+  );
+}
 
 interface Lead {
   name: number;
@@ -111,6 +119,8 @@ function withTail(context: TimeContext, lead: Lead, weekday: number, end: number
   )
     return fixed(end + 1, 'next-weekday', shift(weekdayFrom(day + 1, weekday), 0), null);
   if (COMING.has(one)) return fixed(end + 1, 'coming-weekday', shift(weekdayFrom(day, weekday), 0), null);
+  if (one === 'last' && !/^(week|wk|year|month|season)$/.test(two))
+    return fixed(end + 1, 'last-weekday', null, shift(weekdayBack(day - 1, weekday), 0));
   if (one === 'just' && /^(gone|past)$/.test(two))
     return fixed(end + 2, 'last-weekday', null, shift(weekdayBack(day - 1, weekday), 0));
   if (one === 'gone' && two === '')
