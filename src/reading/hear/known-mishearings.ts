@@ -12,7 +12,12 @@ const FOREST = 'road truck trucks company camp timber forest trees tree into in 
  */
 export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
   // Bunds, levees, water
-  { said: 'bond|bonds', meant: 'bund|bunds', near: '@bank', unless: `${MONEY} james signed contract` },
+  {
+    said: 'bond|bonds',
+    meant: 'bund|bunds',
+    near: '@bank',
+    unless: `${MONEY} james signed contract atoms atom chemical covalent ionic`,
+  },
   { said: 'bunt|bunts', meant: 'bund|bunds', near: '@bank field', unless: 'cake ball baseball' },
   {
     said: 'band|bands',
@@ -193,7 +198,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
     meant: 'hill|hills',
     near: '@hill few replant # bph per spray',
     unless: 'shoe shoes mind slab foot boot boots blister leg ankle his her your my high',
-    unlessBefore: 'his her my your the high',
+    unlessBefore: "one's their its his her my your the high",
   },
   {
     said: 'heal|heals',
@@ -213,7 +218,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
   {
     said: 'tailor|tailors|taylor|taylors',
     meant: 'tiller|tillers|tiller|tillers',
-    near: '@count height',
+    near: 'count counted counting per average hill hills square productive main height panicles many',
     unless: 'shop cloth shirt suit banner banners trousers dress given stitched phone writing',
   },
   {
@@ -254,7 +259,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
   {
     said: 'particle|particles|barnacle|barnacles|manacle|manacles',
     meant: 'panicle|panicles|panicle|panicles|panicle|panicles',
-    near: 'initiation millimeter emerging emerged sheath heading flowering square stage grain exserted filled',
+    near: 'initiation millimeter emerging emerged sheath heading flowering square stage exserted filled',
     unless: 'dust boat ship soil',
   },
   {
@@ -278,7 +283,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
     all: true,
   },
   {
-    said: 'siblings|sea things|ceilings',
+    said: 'siblings|sea things',
     meant: 'seedlings',
     near: 'floating float transplant transplanted transplanting nursery pale yellow days old bed low water hill hills roots snail snails corner tray trays',
     unless: 'brother sister family school older younger',
@@ -520,7 +525,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
   },
   { said: 'leave roller|live roller|leaf ruler|leaf rolla', meant: 'leaf roller', sure: true },
   {
-    said: 'bore her|bow her|bora|boarder|border|bar her|baller|bowler|borrow|boiler|borders|borrower|more',
+    said: 'bore her|bow her|bora|boarder|border|bar her|bowler|borrow|boiler|borders|borrower|more',
     meant: 'borer',
     before: 'stem steam stamp dam',
     near: 'dead heart hearts white heads whiteheads tiller tillers moth moths egg eggs damage percent panicles split cut # plants plot again pulled is deadhearts',
@@ -538,7 +543,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
     unless: 'engine mill rice-mill well',
   },
   {
-    said: "dead hards|dead hats|dead hurts|dead arts|dead herds|dad hearts|dead hard|death hearts|that hearts|dead hearth|dead hearths|dead darts|debt hearts|den hearts|men's hearts|dead harts",
+    said: 'dead hards|dead hats|dead hurts|dead arts|dead herds|dad hearts|dead hard|death hearts|that hearts|dead hearth|dead hearths|dead darts|debt hearts|den hearts|dead harts',
     meant: 'dead hearts',
     near: 'borer bore stem tiller tillers hill hills percent % # sampled plot few no',
     unless: 'disk drive computer',
@@ -933,7 +938,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
 
   // Nutrients, materials, tools of the trade
   {
-    said: 'you rear|you ria|your ear|you rea|euria|yuria|your area|you area|youria|u ria|herea|you reer|uria|eureka|you real|urine|you hear',
+    said: 'you rear|you ria|your ear|you rea|euria|yuria|your area|you area|youria|u ria|herea|you reer|uria|eureka|you real|you hear',
     meant: 'urea',
     near: '@feed',
     unless: 'who',
@@ -943,7 +948,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
     said: 'sink',
     meant: 'zinc',
     near: 'deficiency sulfate sulphate rusty bronzing leaf leaves yellow enough spray spots lack lacking short pale sample brown kilo',
-    unlessBefore: 'the a his her this',
+    unlessBefore: 'the a his her this can will may to or',
     unless: 'kitchen wash tap mud boat hands dishes',
   },
   {
@@ -961,7 +966,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
   {
     said: 'hydrogen',
     meant: 'nitrogen',
-    near: 'split kilo topdress leaf yellow urea booting apply panicle plot',
+    near: 'split kilo topdress urea booting apply panicle plot',
     unless: 'sulphide sulfide peroxide bomb',
   },
   {
@@ -977,7 +982,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
     all: true,
   },
   {
-    said: 'spade|spat|spud|spread|speed|spared',
+    said: 'spade|spat|spud',
     meant: 'spad',
     after: 'reading readings meter value values #',
     near: 'reading readings meter leaf # value values average',

@@ -30,16 +30,13 @@ const DETERMINERS =
 
 export const SMALL_WORDS: readonly Mishearing[] = [
   {
-    ...numbers(
-      ['plot {}', 'treatment {}', 'replicate {}', 'replication {}', 'rep {}', 'block {}'],
-      'for fore won ate',
-    ),
+    ...numbers(['plot {}', 'replicate {}', 'replication {}', 'rep {}'], 'for fore won ate'),
     after: ENDS,
     unlessBefore: DETERMINERS,
     all: true,
   },
   {
-    ...numbers(['plot {}', 'treatment {}', 'replicate {}', 'replication {}', 'rep {}', 'block {}'], 'to too'),
+    ...numbers(['plot {}', 'replicate {}', 'replication {}', 'rep {}'], 'to too'),
     after: 'is has was had needs looks shows $',
     unlessBefore: DETERMINERS,
     all: true,
@@ -60,7 +57,12 @@ export const SMALL_WORDS: readonly Mishearing[] = [
     all: true,
     unlessAfter: '-',
   },
-  { ...numbers(['point {}'], 'for to too won ate'), before: '#', sure: true },
+  {
+    ...numbers(['point {}'], 'for to too won ate'),
+    before: '#',
+    sure: true,
+    unlessAfter: 'another the each that any a an',
+  },
   { ...numbers(['and {}'], 'for fore won ate'), before: '#', after: '$', all: true, unless: 'us me them' },
   {
     ...numbers(['{} percent', '{} %', '{} per cent'], 'for to too won ate tree free tin sex sicks fife'),

@@ -97,7 +97,7 @@ function apart(meant: string[], from: number, to: number, words: readonly string
 function asked(words: readonly string[], { joined, kind }: TradeSound, near: boolean): number {
   const strange = words.filter((word) => !isOrdinary(word) && !isFieldWord(word)).length;
   if (words.length === 1 && strange === 0) return Infinity;
-  if (!near) return words.length === 1 ? ASKED.alone : Infinity;
+  if (!near) return words.length === 1 && joined.length > LONG ? ASKED.alone : Infinity;
   if (strange === 0) return kind === 'weed' && joined.length > LONG ? ASKED.plain : Infinity;
   if (joined.length < LONG || kind === 'nutrient') return ASKED.short;
   return words.length === 1 ? ASKED.strange : ASKED.mixed;

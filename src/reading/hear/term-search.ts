@@ -30,7 +30,7 @@ const bySecond = groupBy(1);
 const FIELD = cluesOf('@field');
 const isTradeOnly = (word: string): boolean => TRADE_SINGLES.has(word) || ONLY_IN_TERMS.has(word);
 /** Likeness asked of a strange word, and of an ordinary one beside a word that only the trade uses, or beside another. */
-const ASKED = { strange: 0.64, besideTrade: 0.64, besideOther: 0.74 };
+const ASKED = { strange: 0.68, besideTrade: 0.66, besideOther: 0.78 };
 
 export function proposeByTerm({ tokens, context }: Hearing): Proposal[] {
   const names = namesOf(context);
@@ -71,7 +71,14 @@ function oddWord(
   if (!odd || !isOpen(tokens, odd.at, odd.at + 1)) return undefined;
   const { lower, kind } = tokens[odd.at]!;
   if (kind !== 'word' || lower.length < 3 || isNumberWord(lower)) return undefined;
-  if (BINDING.has(lower) || isFieldWord(lower) || names.has(lower) || spare.has(lower)) return undefined;
+  if (
+    BINDING.has(lower) ||
+    isFieldWord(lower) ||
+    names.has(lower) ||
+    spare.has(lower) ||
+    spare.has(lower.replace(/s$/, ''))
+  )
+    return undefined;
   const near = standsNear(tokens, at, last + 1, FIELD);
   const ordinary = isOrdinary(lower);
   if (!near && (ordinary || !besideTrade)) return undefined;
