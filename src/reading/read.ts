@@ -12,6 +12,7 @@ import { findComparisons } from './rules/comparison-rules.ts';
 import { findAges, findStages } from './rules/field-rules.ts';
 import { findWork } from './rules/find-work.ts';
 import { findProblems } from './rules/finding-rules.ts';
+import { withNones } from './rules/none-rule.ts';
 import { findLessons } from './rules/lesson-rules.ts';
 import { findUnvisited } from './rules/place-rules.ts';
 import { settleActions } from './settle/actions.ts';
@@ -31,8 +32,8 @@ export function readNote(note: NoteToRead, farmWords: FarmWords = NO_FARM_WORDS)
   const unvisited = findUnvisited(passage);
   const stages = findStages(passage);
   const ages = findAges(passage);
-  const problems = findProblems(passage);
-  const work = findWork(passage, unvisited, stages);
+  const problems = withNones(passage, findProblems(passage));
+  const work = findWork(passage, unvisited, stages, problems);
   const cues = findCues(passage);
   const places = findPlaces(passage);
   const people = findPeople(passage, farmWords.people);
@@ -42,12 +43,13 @@ export function readNote(note: NoteToRead, farmWords: FarmWords = NO_FARM_WORDS)
     passage.numbers,
     (index) => passage.plotOver[index] !== undefined,
   );
+  const actions = settleActions(passage, work, { findings: problems, lessons, cues, people, doses });
   return entriesOf(passage, heard, {
     stages,
     ages,
-    findings: settleFindings(passage, problems, work, cues, places),
+    findings: settleFindings(passage, problems, work, actions, cues, places),
     measurements,
-    actions: settleActions(passage, work, { findings: problems, lessons, cues, people, doses }),
+    actions,
     lessons,
     unvisited,
     comparisons: findComparisons(passage),

@@ -55,8 +55,8 @@ function linked(passage: Passage, mention: FindingMention, links: typeof LINKS):
 function linkAt(passage: Passage, at: number, links: typeof LINKS, mention: FindingMention): Place | null {
   const hit = phrasesAt(links, passage, at)[0];
   if (!hit) return null;
-  const first = hit.last + 1;
-  if (first >= passage.tokens.length || passage.walls[first] === 3 || passage.timeAt[at]) return null;
+  const first = passage.tokens[hit.last + 1]?.kind === 'mark' ? hit.last + 2 : hit.last + 1;
+  if (first >= passage.tokens.length || passage.walls[first] === 3 || passage.walls[hit.last + 1] === 3 || passage.timeAt[at]) return null;
   const kind = hit.meanings[0]!;
   let last = first;
   const most = kind === 'clause' ? 12 : 7;

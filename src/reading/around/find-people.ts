@@ -86,7 +86,8 @@ const isCapital = (passage: Passage, at: number): boolean =>
 function isName(passage: Passage, at: number, plain: string): boolean {
   const token = passage.tokens[at];
   if (!token || token.kind !== 'word' || NOT_NAMES.has(plain) || plain.length < 2) return false;
-  if (isCapital(passage, at)) return true;
+  const opensSentence = at === 0 || passage.walls[at]! >= 3;
+  if (isCapital(passage, at) && (!opensSentence || /^(will|to|is|has|checks|opens|comes|and|can|,|i|says)$/.test(passage.tokens[at + 1]?.lower ?? ''))) return true;
   const before = passage.tokens[at - 1]?.lower ?? '';
   const next = passage.tokens[at + 1]?.lower ?? '';
   const asked = /^(ask|asked|tell|told|have|get|call|inform|warn|remind)$/.test(before);

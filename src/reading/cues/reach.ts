@@ -36,7 +36,7 @@ function reachesAhead(
   const distance = target.first - cue.last - 1;
   if (distance > FAR[reach]) return reach === 'next' && isListedFrom(passage, cue, targets, index);
   const wall = wallBetween(passage, cue.last, target.first);
-  if (reach === 'sentence') return wall < 3;
+  if (reach === 'sentence') return wall < 3 && (passage.note.channel === 'typed' || distance <= 24);
   if (wall >= 2) return false;
   if (reach === 'clause') return true;
   if (reach === 'touch') return wall === 0;
@@ -55,9 +55,10 @@ function reachesBack(
   const target = targets[index]!;
   const distance = cue.first - target.last - 1;
   if (distance > FAR[reach]) return false;
+  if (isForNext(passage, cue, targets, index)) return false;
   const wall = wallBetween(passage, target.last, cue.first);
   if (passage.tokens[cue.first]!.text === '?') return wall < 3 && isLastBefore(targets, index, cue.first);
-  if (reach === 'sentence') return wall < 3;
+  if (reach === 'sentence') return wall < 3 && (passage.note.channel === 'typed' || distance <= 24);
   if (wall >= 2) return false;
   if (reach === 'clause')
     return isLastBefore(targets, index, cue.first) || isListedTo(passage, targets, index, cue.first);
@@ -66,6 +67,13 @@ function reachesBack(
     (wall === 0 || distance <= 2) &&
     (isLastBefore(targets, index, cue.first) || isListedTo(passage, targets, index, cue.first))
   );
+}
+
+/** `pull by hand, not worth spraying`: what stands right behind the cue takes it. */
+function isForNext(passage: Passage, cue: CueFound, targets: readonly Target[], index: number): boolean {
+  if (cue.row.on !== 'action' || !/^(ruled_out|proposed)$/.test(cue.row.says)) return false;
+  const next = targets[index + 1];
+  return next !== undefined && next.first > cue.last && next.first - cue.last <= 3 && wallBetween(passage, cue.last, next.first) === 0 && passage.tokens[cue.first]!.text !== '?';
 }
 
 /** Index of the first target that starts behind `place`. */

@@ -39,8 +39,17 @@ export function wordsOf(tokens: Token[]): { tokens: Token[]; forms: string[][]; 
     following[at] = next;
     if (!(tokens[at]!.kind === 'mark' && JOINING_MARK.test(tokens[at]!.text))) next = at;
   }
-  return { tokens, forms: tokens.map(({ lower }) => formsOf(lower)), following };
+  return { tokens, forms: tokens.map(formsOfToken), following };
 }
+
+const NUMBER_WORDS = new Set('two three four five six seven eight nine ten eleven twelve fifteen twenty thirty forty fifty couple several few'.split(' '));
+
+/** A figure or a number word also stands for `#`. */
+const formsOfToken = ({ lower, kind }: Token): string[] => {
+  const forms = formsOf(lower);
+  if (kind === 'number' || NUMBER_WORDS.has(lower)) forms.push('#');
+  return forms;
+};
 
 export const byStart = <Found extends { first: number }>(
   length: number,

@@ -38,7 +38,7 @@ function wallBefore(tokens: Token[], at: number, dictated: boolean): number {
     if (before.text === '-' && before.start > (tokens[at - 2]?.end ?? 0) && token.start > before.end)
       return 2;
     if (before.text === ',' || before.text === ':' || before.text === '(' || before.text === ')')
-      return 1 + Number(CONTRAST.has(token.lower));
+      return 1 + Number(CONTRAST.has(token.lower) || (before.text === ',' && /^(since|because|which|who|where|if|when|so)$/.test(token.lower)));
   }
   if (token.sentence !== before.sentence) return 3;
   const word = token.lower;
@@ -47,6 +47,7 @@ function wallBefore(tokens: Token[], at: number, dictated: boolean): number {
     return /^(far|that|much|many|good|bad|so|dry|wet|thick|yeah)$/.test(tokens[at + 1]?.lower ?? '') ? 0 : 2;
   if (word === 'and' || word === 'plus' || word === '&')
     return OPENS_CLAUSE_AFTER_AND.has(tokens[at + 1]?.lower ?? '') ? 2 : 1;
+  if (/^(because|cuz|coz|bc)$/.test(word)) return 2;
   if (word === 'then') return 1;
   if (dictated && RESTART.has(word)) return 2;
   return 0;

@@ -66,7 +66,7 @@ export const COMPARATIVES: readonly ComparativeRow[] = [
   },
   {
     attribute: 'yield',
-    more: 'out yields?, outyielded, outyields, gave|gives|yielded|yields|made|cut more|better|higher, higher yield, more grain, yielded higher, heavier yield, beat, beats, =heavier, more yield, better yield',
+    more: 'out yield|yields, outyielded, outyields, gave|gives|yielded|yields|made|cut more|better|higher, higher yield, more grain, yielded higher, heavier yield, beat, beats, =heavier, more yield, better yield',
     less: 'gave|gives|yielded|yields|made less|lower, lower yield, less grain|yield, poorer yield',
   },
 ];

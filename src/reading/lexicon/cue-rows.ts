@@ -47,7 +47,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'clause',
     words:
-      "can't|cannot|couldn't|could|can|did|didn't|do|don't|does|doesn't|have|haven't|has|hasn't|am|i'm|cant|couldnt|didnt|dont|havent|not not? see|find|found|seen|seeing|spot|notice|noticed|observe|detect any|a|the|one|single?, not see|find|found|seen|seeing|spot|notice|observe|detect any|a|one|single?, saw|see|seen|found|find no|none|nothing of?, failed to find, never found|saw|seen, looked for, checked for, searched for, searched in vain, hunted for, i'm not seeing any, not seeing, don't have any?, doesn't have any?, haven't got any?, hasn't got any?, there isn't|aren't|wasn't|weren't any?, there be? not any|a?, there's not any|a?, there's no, isn't|aren't|isnt|arent any?, do not have any?, does not have any?, not showing any?, shows no, doesn't show, don't see, didn't see, not a, not have any?",
+      "can't|cannot|couldn't|didn't|don't|doesn't|haven't|hasn't|cant|couldnt|didnt|dont|havent see|find|found|seen|seeing|spot|notice|noticed|observe|detect any|a|the|one|single?, could|can|did|do|does|have|has|am|i'm not see|find|found|seen|seeing|spot|notice|noticed|observe|detect any|a|the|one|single?, not see|find|found|seen|seeing|spot|notice|observe|detect any|a|one|single?, saw|see|seen|found|find no|none|nothing of?, failed to find, never found|saw|seen, looked for, checked for, searched for, searched in vain, hunted for, i'm not seeing any, not seeing, don't have any?, doesn't have any?, haven't got any?, hasn't got any?, there isn't|aren't|wasn't|weren't any?, there be? not any|a?, there's not any|a?, there's no, isn't|aren't|isnt|arent any?, do not have any?, does not have any?, not showing any?, shows no, doesn't show, don't see, didn't see, not a, not have any?",
   },
   {
     id: '… none',
@@ -67,7 +67,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'clause',
     words:
-      'be? all? gone now?, be? finished|finish now?, be? over now?, has|have gone|left|cleared|recovered|disappeared|stopped|healed|passed, be? dead|done|dying now?, cleared up?, disappeared, be? history, be? under control, no longer, be? no more, be? solved|fixed|sorted, left, have left, be? upright again, be? all? cleaned out|up?, be? cleared, be? cleaned, knocked out, be? killed, all gone, gone, be? away now, dried out|off now, grew out, grown out, be? a thing of the past, have moved|flown on|off|away, moved on|off, went away, burned|burnt down',
+      'be? all? gone now?, be? finished|finish now?, be over now?, has|have gone|left|cleared|recovered|disappeared|stopped|healed|passed, be dead|done|dying now?, cleared up?, disappeared, be? history, be under control, no longer, is no more, be? solved|fixed|sorted, have left, be? upright again, be? all? cleaned out|up?, be? cleared, be? cleaned, knocked out, be? killed, all gone, gone, be away now, dried out|off now, grew out, grown out, be? a thing of the past, have moved|flown on|off|away, moved on|off, went away, burned|burnt down',
   },
   {
     id: 'no more …',
@@ -76,7 +76,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      'no more, no longer any?, not any more, no further, no fresh|new, gone are the, got rid of, rid of, cleared of, recovered from, free of it|them now, be? over the, none of the earlier|old, no longer see|seeing|seen any?',
+      'no more, no longer any?, not any more, no further, gone are the, got rid of, rid of, cleared of, recovered from, free of it|them now, be? over the, none of the earlier|old, no longer see|seeing|seen any?',
   },
   // Hedges
   {
@@ -105,7 +105,15 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "risk|danger|threat|chance of, at risk of|from, prone to, susceptible to, vulnerable to, liable to, going to, gonna, likely to, could, will, would, might, may, about to, watch|look out? for, watch out for, watch, beware of?, careful of|with, on the lookout for, worry|worried|worries|concern|concerned|concerns about|of|for, afraid of|it|the|this, fear of|that, expect|expecting, if not then, apt to, want to, wants to, she'll, it'll, they'll, 'll, liable for, a lot of|real danger of, invites, inviting, asking for, tend to, bound to, can, ready to, be? going to, risk that, fit to, on the verge of, may get|have|see",
+      "risk|danger|threat|chance of, at risk of|from, prone to, susceptible to, vulnerable to, liable to, likely to, about to, watch|look out? for, watch out for, watch, beware of?, careful of|with, on the lookout for, worry|worried|worries|concern|concerned|concerns about|of|for, afraid of|it|the|this, fear of|that, expect|expecting, if not then, apt to, want to, wants to, liable for, a lot of|real danger of, invites, inviting, asking for, tend to, bound to, ready to, be going to, risk that, fit to, on the verge of, may get|have|see",
+  },
+  {
+    id: 'may …',
+    says: 'risk',
+    on: 'finding',
+    side: 'after',
+    reach: 'touch',
+    words: "could, =cd, will, would, might, =may, going to, gonna, she'll, it'll, they'll, can, may get|have|see, will get|have|start to?|begin to?, could get|start to?, might get|start to?, will all, may all, could all, will soon, may well, could well, might well, want to, wants to",
   },
   {
     id: '… risk',
@@ -124,7 +132,7 @@ export const CUES: readonly CueRow[] = [
     side: 'either',
     reach: 'clause',
     words:
-      'last|previous|past season|year|crop|harvest|winter|monsoon|kharif|rabi|boro|aman, last yr, in 20, the year before, years ago, the season before, back in, this time last year, year before last, previous crop, in the last|previous season|crop|year, dry season of, used to, two|three|few year|season ago, a year ago',
+      'last|previous|past season|year|crop|harvest|winter|monsoon|kharif|rabi|boro|aman, last yr, the year before, years ago, the season before, back in, this time last year, year before last, previous crop, in the last|previous season|crop|year, dry season of, used to, two|three|few year|season ago, a year ago',
   },
   {
     id: 'last week …',
@@ -143,7 +151,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'touch',
     words:
-      'instead of, than|like|as in, talk|talked|talking|lecture|seminar|training|meeting|poster|paper|report|question|asked|workshop|class|chapter|manual|story|stories about|on|of, name|word for, money, lesson on, film|movie|video about|on, drawing|picture of, budget, difference between',
+      'except|except for the, instead of, than|like|as in, talk|talked|talking|lecture|seminar|training|meeting|poster|paper|report|question|asked|workshop|class|chapter|manual|story|stories about|on|of, name|word for, money, lesson on, film|movie|video about|on, drawing|picture of, budget, difference between',
   },
 
   // Work decided against
@@ -154,7 +162,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "=no, not, =don't, dont, =do not, won't, wont, =will not, =n't, no need to|for|of|two|too?, not worth a|the|it|another?, too late to|for|now?, no sense, no sense in, no point in?, no use, rather than, instead of, without, cancel, cancelled, canceled, skip, skip the, hold off on?, hold the?, stop, forget, never mind, not going to, decided against|not to, no longer need, needn't, need not, leave the =spraying|weeding|topdressing|draining, avoid, postpone, put off, must not, mustn't, can't, cannot, cant, couldn't, wouldn't, not yet, no more, delay, no =second, forgo, call off, called off, called the off, refuse to, against, no reason to|for, not enough to justify|warrant, doesn't|don't|does|do not? warrant|justify|need|deserve|pay|require a|any?, there's no|not enough, not gonna, ain't gonna, aint gonna, not bother|bothering with?, won't bother with?, no money for, no budget for, not recommend|recommended|advise|advised|allowed, not be? justified, ruled out, rule out, no call for, keep the? away from, hardly worth, isn't|aren't|wasn't worth, let's|let us not, said|say no to|replant?, know need|worth, save the, scrap the, drop the, spare the, no cause for|to, we skip, leave off, not doing|do any, never",
+      "=no, not, =don't, dont, =do not, won't, wont, =will not, =n't, no need to|for|of|two|too?, not worth a|the|it|another?, too late to|for|now?, no sense, no sense in, no point in?, no use, rather than, instead of, without, cancel, cancelled, canceled, skip, skip the, hold off on?, hold the?, stop, forget, never mind, not going to, decided against|not to, no longer need, needn't, need not, leave the =spraying|weeding|topdressing|draining, avoid, postpone, put off, must not, mustn't, can't, cannot, cant, not yet, no more, delay, no =second, forgo, call off, called off, called the off, refuse to, against, no reason to|for, not enough to justify|warrant, doesn't|don't|does|do not? warrant|justify|need|deserve|pay|require a|any?, there's no|not enough, not gonna, ain't gonna, aint gonna, not bother|bothering with?, won't bother with?, no money for, no budget for, not recommend|recommended|advise|advised|allowed, not be? justified, ruled out, rule out, no call for, keep the? away from, hardly worth, isn't|aren't|wasn't worth, let's|let us not, said|say no to|replant?, know need|worth, save the, scrap the, drop the, spare the, no cause for|to, we skip, leave off, not doing|do any, never",
   },
   {
     id: '… not needed',
@@ -163,7 +171,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'clause',
     words:
-      "be? off, be? not needed|necessary|required|justified|warranted|worth|recommended|allowed|advised, not needed|necessary|required|justified|warranted it?, be? not be? justified|warranted|worth|needed, isn't|aren't|wasn't|isnt needed|necessary|required|justified|warranted|worth, be? unnecessary|pointless, can|must|will|should|could wait, can|will have to wait, be? out of the question, cancelled, canceled, not worth it|the?, won't pay, doesn't pay, would|will|won't not? pay, no use, too late, be? too late, forbidden, not allowed, off the table, would be a? waste, be? a waste, can be skipped, be? called off, be? postponed, no more, not now, not this time, ? no, ? =no, ? not worth, ? not needed, ? nah, ? nope, ? not yet, ? too late, holds off, be? ruled out, makes|make no sense, not an option, wouldn't help|pay, won't help, will not help|pay, be? overkill, no thanks, be? not my|our job, would do more harm, not before, not yet",
+      "be off, be? not needed|necessary|required|justified|warranted|worth|recommended|allowed|advised, not needed|necessary|required|justified|warranted, be? not be? justified|warranted|worth|needed, isn't|aren't|wasn't|isnt needed|necessary|required|justified|warranted|worth, be? unnecessary|pointless, can|must|will|should|could wait, can|will have to wait, be? out of the question, cancelled, canceled, not worth it|the?, won't pay, doesn't pay, would|will|won't not? pay, no use, too late, be? too late, forbidden, not allowed, off the table, would be a? waste, be? a waste, can be skipped, be? called off, be? postponed, no more, not now, not this time, ? no, ? =no, ? not worth, ? not needed, ? nah, ? nope, ? not yet, ? too late, holds off, be? ruled out, makes|make no sense, not an option, wouldn't help|pay, won't help, will not help|pay, be? overkill, no thanks, be? not my|our job, would do more harm, not before, not yet",
   },
   // Work that has happened
   {
@@ -173,7 +181,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "have|has|had|'ve|'s just|already|now|all|finally?, have been|already been, has been, had been, was|were|got|been|being already|just|all|only?, got it, did|did the|a, finished|finish|completed|complete|done the|with|our|all?, just, we just, already, did my, after having, spent the|all morning|day, had, put in, made a|the, gave it a, have had, has had, got a|its|his|her|the, got the, done with, through with, wrapped up, ran",
+      "have|has|had|'ve|'s just|already|now|all|finally?, have been|already been, has been, had been, was|were|got|been|being already|just|all|only?, got it, did|did the|a, finished|finish|completed|complete|done the|with|our|all?, just, we just, already, did my, spent the|all morning|day, =had, put in, made a|the, gave it a, =have =had, =has =had, got a|its|his|her|the, got the, done with, through with, wrapped up, ran",
   },
   {
     id: '… done',
@@ -182,7 +190,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'next',
     words:
-      '=done, be? done, finished, finish already|yesterday?, be? finished, complete, completed, be? completed, be? over, =went on|out|in|down|up, be? already, already, has|have been done|completed|finished|applied|given, got =done, happened, took place, carried out, be? applied|given, was|were|had monday|tuesday|wednesday|thursday|friday|saturday|sunday|yesterday, was|were last, has gone|went on|out|in|down, gone on|out|in, were|was given, has|have been, went in, be? behind us, be? through, all in, be? in already?, got finished, was|were run',
+      '=done, be? done, finished, finish already|yesterday?, be? finished, complete, completed, be? completed, be over, =went on|out|in|down|up, be? already, already, has|have been done|completed|finished|applied|given, got =done, happened, took place, carried out, be? applied|given, was|were|had monday|tuesday|wednesday|thursday|friday|saturday|sunday|yesterday, was|were last, has gone|went on|out|in|down, gone on|out|in, were|was given, has|have been, went in, be? behind us, be through with?, all in, got finished, was|were run',
   },
   // Work decided
   {
@@ -192,7 +200,15 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "will, 'll, shall, going to, gonna, let's, lets, let us, must, have|has|got to, gotta, =to be, be|is|are to, plan|plans|planned|planning to|on|for|the?, intend to, booked for|to?, scheduled for|to?, ordered|order, arranged for|to?, arrange for|to?, set to|for, decided on|to|for, agreed to|on, about to, supposed to, due for|to|a?, please, plz, pls, kindly, remember to, don't forget to, make sure to|that|they|he|she?, i'm, we're, =am, =are, =is, ='re, i'm going to, i am going to, ask|asked|told|tell|have|get|getting|got|send|sending|sent|want|wants|instruct|instructed|remind|reminded|called|call for|to|on?, time for|to, ready to, starting to?, start|starts|begin|beginning the?, first, next is, then, now, go, go and|to, come to, coming to|for, comes to, put in for, be? on for, be? for, 'll have to, will have to, am to, have him|her|them, assign|assigned to|for, on the list to, needs doing, i will, we will, i'll, we'll, he'll, she'll, they'll, it'll, somebody's gonna, dont forget, do the, do a, finish the|it, be? getting, gets, get, needs to be done, want the|this, move on to, keep, and, for, continue with|to?, carry on with|the?",
+      "will, 'll, shall, going to, gonna, let's, lets, let us, must, have|has|got to, gotta, =to be, be|is|are to, plan|plans|planned|planning to|on|for|the?, intend to, booked for|to?, scheduled for|to?, ordered|order, arranged for|to?, arrange for|to?, set to|for, decided on|to|for, agreed to|on, about to, supposed to, due for|to|a?, please, plz, pls, kindly, remember to, don't forget to, make sure to|that|they|he|she?, i'm going to, i am going to, ask|asked|told|tell|have|get|getting|got|send|sending|sent|want|wants|instruct|instructed|remind|reminded|called|call for|to|on?, time for|to, ready to, starting to?, start|starts|begin|beginning the?, next is, then, now, go, go and|to, come to, coming to|for, comes to, put in for, be on for, 'll have to, will have to, am to, have him|her|them, assign|assigned to|for, on the list to, needs doing, i will, we will, i'll, we'll, he'll, she'll, they'll, it'll, somebody's gonna, dont forget, finish the|it, be? getting, gets, get, needs to be done, want the|this, move on to, continue with|to?, carry on with|the?",
+  },
+  {
+    id: 'is …ing',
+    says: 'planned',
+    on: 'action',
+    side: 'after',
+    reach: 'touch',
+    words: "i'm, we're, he's, she's, they're, =am, =are, =is, ='re, =r, keep",
   },
   {
     id: '… tomorrow',
@@ -201,7 +217,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'next',
     words:
-      "=to be, be? to be, will be|go|come|start|begin|happen|follow|take|get, =goes on|out|in|up|down|today|monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow, going on|out|in|up|down, be? coming, be? booked|scheduled|planned|set|ordered|arranged|due|on|next, it is, must be|go|start|come, booked for|to?, scheduled for?, planned, start|starts|starting|begins|beginning, comes, come, then, has to be|go, have to be|go, shall be|go, gets, first, go, go back|in|up|on|out, goes, be? getting, 'll go|be",
+      "=to be, will be|go|come|start|begin|happen|follow|take|get, =goes on|out|in|up|down|today|monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow, going on|out|in|up|down, be? coming, be booked|scheduled|planned|set|ordered|arranged|due|on|next, booked, scheduled, ordered, it is, must be|go|start|come, booked for|to?, scheduled for?, planned, start|starts|starting|begins|beginning, comes, come, has to be|go, have to be|go, shall be|go, gets, go back|in|up|on|out, goes, be? getting, 'll go|be",
   },
   // Work weighed
   {
@@ -211,7 +227,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "should, shld, =shd, could, cd, might, may, need|needs|needing|needed to|a|some|more|another?, worth a|the|another?, consider|considering a|the?, suggest|suggests a|the|we?, recommend|recommends a|the|one|that|we?, propose|proposes a|the?, maybe a|we|the|put|do?, perhaps a|we|the?, would, ought to, oughta, had better, better to?, can we|i|you|they, shall we|i, should we|i, do we|i, is it okay|ok|possible|good|time|better|worth to|if|for?, ok|okay if|to, whether to, thinking|think|thought of|about|we|maybe?, possibly a?, probably, either, want|wants|wanted|wanting to?, would like to?, advise|advises a|to?, i'd, we'd, might as well, not sure whether to, unless we, wonder|wondering if|whether|about, what about, how about, why not, would be good|better|wise|nice to, if we could, if only we, may want to, might need to?, may need to?, could use a|some|another|more?, could do with, would benefit from, in need of, begging for, crying for, asking for, asks for, or, 's need, my opinion, vote for, in favour of, tempted to, inclined to, be? wise to, would rather, dunno if|whether, idk if|whether, option be? to, calls|call for, i would, i'd be inclined to, overdue for, time we, somebody|someone should|shld",
+      "should, shld, =shd, could, cd, might, may, need|needs|needing|needed to|a|some|more|another?, worth a|the|another?, consider|considering a|the?, suggest|suggests a|the|we?, recommend|recommends a|the|one|that|we?, propose|proposes a|the?, maybe a|we|the|put|do?, perhaps a|we|the?, would, ought to, oughta, had better, better to?, can we|i|you|they, shall we|i, should we|i, do we|i, is it okay|ok|possible|good|time|better|worth to|if|for?, ok|okay if|to, whether to, thinking|think|thought of|about|we|maybe?, possibly a?, probably, either, want|wants|wanted|wanting to?, would like to?, advise|advises a|to?, i'd, we'd, might as well, not sure whether to, unless we, wonder|wondering if|whether|about, what about, how about, why not, would be good|better|wise|nice to, if we could, if only we, may want to, might need to?, may need to?, could use a|some|another|more?, could do with, would benefit from, in need of, begging for, crying for, asking for, asks for, my opinion, vote for, in favour of, tempted to, inclined to, be? wise to, would rather, dunno if|whether, idk if|whether, option be? to, calls|call for, i would, i'd be inclined to, overdue for, time we, somebody|someone should|shld",
   },
   {
     id: '… perhaps',
@@ -220,7 +236,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'next',
     words:
-      'perhaps, maybe, ?, may be considered|needed, might be considered|needed|useful, would help, would be good|better|best|useful|wise|worth, be? an option, might|could help, might|may protect, be? recommended|suggested|advised|advisable|needed|required|wanted|worth|necessary|overdue, needed, required, should be|go, needs to be?, needs doing, worth a|it?, would do it|good, could be|go, might be|go, may be, ought to be|go, be? considered, or not, might pay, could be worth, if possible, to be considered|discussed|decided, recommended',
+      'perhaps, maybe, need new|another|replacing|fixing|some, ?, may be considered|needed, might be considered|needed|useful, would help, would be good|better|best|useful|wise|worth, be? an option, might|could help, might|may protect, be? recommended|suggested|advised|advisable|needed|required|wanted|worth|necessary|overdue, needed, required, should be|go, needs to be?, needs doing, worth a|it?, would do it|good, could be|go, might be|go, may be, ought to be|go, be? considered, or not, might pay, could be worth, if possible, to be considered|discussed|decided, recommended',
   },
   // Somebody else's word
   {
@@ -248,7 +264,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'sentence',
     words:
-      'we usually|always|normally|treat, you|people|one usually|always|normally, as a rule, rule be?, rule of thumb, threshold be?, the book says, usually, normally, generally, the rule, in general, farmers usually, you hand|spray|weed|drain, always, never, policy be?, every year we',
+      'we usually|always|normally|treat, you|people|one usually|always|normally, as a rule, rule be?, rule of thumb, the book says, usually, normally, generally, the rule, in general, farmers usually, you hand|spray|weed|drain, always, never, policy be?, every year we',
   },
   {
     id: 'next season …',

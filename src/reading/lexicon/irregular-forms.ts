@@ -55,7 +55,7 @@ shut: shut
 burst: burst
 hit: hit
 have: had
-be: was were been
+be: was were been is are am being
 say: said
 think: thought
 hear: heard

@@ -22,9 +22,9 @@ export const PROBLEMS: readonly ProblemRow[] = [
   {
     kind: 'gap',
     words: `gap, skip|skipped|missed|missing hill|plant|row|line|stool|clump|spot|place|patch|pass|strip, =missing, hill|plant|row|line|stool|seedling be? gone, =skips, a =skip, =misses,
-      blank, blank|bare|empty|open|vacant spot|patch|place|space|area|strip|hill|row, bare ground|soil, nothing|none came|come|coming|grew|emerged up?, hole in the? stand, no =stand,
-      hill|plant|stool|seedling be? =missing, hill|plant|seedling be? not|never there, not there, drill skip, skip in the? stand, dead|died hill|plant, hill|plant|seedling be? dead|die|died,
-      did =not|=n't come|emerge up?, didn't come|emerge up?, planter|drill|seeder skip, vacancy, misses in the? row, thin to nothing, worker skip hill, lost|missing stand, no plant, no|without hill, stand loss, missed a row|pass|strip, skippy, gappy, forgot|forget to plant, not planted in? there?, open hill`,
+      blank, blank|bare|empty|open|vacant spot|patch|place|space|area|strip|hill|row, bare ground|soil, nothing|none came|come|coming|grew|emerged up?, hole in the? stand,
+      hill|plant|stool|seedling be? =missing, hill|plant|seedling be? not|never there, drill skip, skip in the? stand, dead|died hill|plant, hill|plant|seedling be? dead|die|died,
+      did =not|=n't come|emerge up?, didn't come|emerge up?, planter|drill|seeder skip, vacancy, misses in the? row, thin to nothing, worker skip hill, lost|missing stand, stand loss, missed a row|pass|strip, skippy, gappy, forgot|forget to plant, not planted in? there?, open hill`,
   },
   {
     kind: 'poor_anchorage',
@@ -84,13 +84,18 @@ export const PROBLEMS: readonly ProblemRow[] = [
     kind: 'weeds',
     words: `=weeds, =weed, =weedy, weed pressure|growth|flush|cover|population, weediness, sedge, nutsedge, nut sedge, nutgrass, nut grass, water grass, watergrass, duck salad, ducksalad, escape of? grass?, =escapes, arrowhead, cattail, bulrush, spikerush, spike rush, smartweed,
       morning glory, coffee bean, sesbania, hemp sesbania, indigo, alligator weed, alligatorweed, signalgrass, signal grass, broadleaf signalgrass, crabgrass, crab grass, dayflower, jointvetch, joint vetch, red stem, redstem, water hyacinth, water lily, water fern, azolla,
-      echinochloa, cyperus, broadleaf, broad leaf weed?, broadleaf weed, broad leaves, grass weed|patch|clump, weed grass, =grassy, striga, witchweed, mimosa, bermuda grass, knotgrass, paspalum, paragrass, goosegrass, goose grass, itchgrass, torpedo grass, palmer, pigweed, cocklebur, starfruit, sagittaria, heteranthera, mud plantain, ammannia, rotala, scirpus, bog bulrush, wild grass, unwanted grass, heavy|thick|full with|of|in grass, grass be? come|coming|growing, new grass, grass be? tall|thick, the grass, much|more|plenty|many grass, some|few grass, no grass, algae, scum, moss`,
+      echinochloa, cyperus, broadleaf, broad leaf weed?, broadleaf weed, broad leaves, grass weed|patch|clump, weed grass, =grassy, striga, witchweed, mimosa, bermuda grass, knotgrass, paspalum, paragrass, goosegrass, goose grass, itchgrass, torpedo grass, palmer, pigweed, cocklebur, starfruit, sagittaria, heteranthera, mud plantain, ammannia, rotala, scirpus, bog bulrush, wild grass, unwanted grass, heavy|thick|full with|of|in grass, grass be? come|coming|growing, new grass, grass be? tall|thick, much|more|plenty|many grass, some|few grass, algae, scum, moss`,
   },
   // Rodents and birds
   {
     kind: 'rodents',
-    words: `rat, mouse, vole, bandicoot, rodent, mole rat, cane rat, grasscutter, field rat, live|active|fresh|new|open|rat burrow|hole, burrow, rat hole|sign|damage|run|runway, runway, droppings, rat droppings, cut|gnawed|chewed|clipped tiller|stem|stool|hill, tiller|hill|stool|stem|panicle cut|gnawed|chewed, tiller be? cut,
-      fresh|new|old cut|cuts|cutting|cuttings|gnawing, cut at 45, gnawed|gnawing, no|zero cut, hill be? cut, muskrat, squirrel, nutria, rat cut|bite, slantwise cut, stem be? cut, tail|foot print|mark of rat, cut by rat, marsh rat`,
+    words: `rat, mouse, vole, bandicoot, rodent, mole rat, cane rat, grasscutter, field rat, cut by rat, marsh rat, muskrat, squirrel, nutria, mark of rat`,
+  },
+  {
+    kind: 'rodents',
+    sign: true,
+    words: `live|active|fresh|new|open|rat burrow|hole, burrow, rat hole|sign|damage|run|runway, runway, droppings, rat droppings, cut|gnawed|chewed|clipped tiller|stem|stool|hill, tiller|hill|stool|stem|panicle cut|gnawed|chewed, tiller be? cut,
+      fresh|new|old cut|cuts|cutting|cuttings|gnawing, cut at 45, gnawed|gnawing, hill be? cut, rat cut|bite, slantwise cut, stem be? cut, tail|foot print`,
   },
   {
     kind: 'birds',
@@ -204,11 +209,11 @@ export const PROBLEMS: readonly ProblemRow[] = [
   // Water
   {
     kind: 'dry',
-    words: `dry spot|patch|corner|end|area|soil|ground|side, be|looks|getting|is|are|bone|too|very|so|going|gone|went|all|quite|still|already =dry, =dry, drying out|up, dried out|up, crack, cracking, cracked, hairline crack, soil|ground crack, wilt, wilting, leaf|leaves roll|rolling|rolled|curl|curled|curling, rolled|rolling|curled leaf|leaves, leaf rolling, no more rolling, rolling, drought, drought stress, water stress, parched, thirsty, dusty, water be? nil|finished|gone|zero, no standing? water, out of water, ran out of water, water be? not there|enough|reach|reaching, not enough water, short of water, water short|shortage, lack of water, water be? all? gone, no water on, soil be? hard, water be? over, lost|losing its? water, moisture stress, desiccated, went dry, starved of water, high and dry, tank dry, fired up, sucking air, less water, scarcity of water`,
+    words: `dry spot|patch|corner|end|area|soil|ground|side, be|looks|getting|is|are|bone|too|very|so|going|gone|went|all|quite|still|already =dry, =dry, drying out|up, dried out|up, crack, cracking, cracked, hairline crack, soil|ground crack, wilt, wilting, leaf|leaves roll|rolling|rolled|curl|curled|curling, rolled|rolling|curled leaf|leaves, leaf rolling, rolling, drought, drought stress, water stress, parched, thirsty, dusty, water be? nil|finished|gone, no standing? water, out of water, ran out of water, water be? not there|enough|reach|reaching, not enough water, short of water, water short|shortage, lack of water, water be? all? gone, no water on, soil be? hard, water be over, lost|losing its? water, moisture stress, desiccated, went dry, starved of water, high and dry, tank dry, fired up, sucking air, less water, scarcity of water`,
   },
   {
     kind: 'flooded',
-    words: `submerged, submergence, under the? water, underwater, waterlogged, water logged, water logging, waterlogging, flooded out|over, be|is|are =flooded, ponded|ponding|pond, too much water, too deep, water be? too much|high|deep, drown, drowning, drowned out?, overtop, overtopped, overflow, inundated, inundation, swamped, can't|cannot|wo =drain|shed, can't|won't|cannot drain|shed it? water?, cannot|not|poorly|slow drain|draining|drained, be? =under, covered by|with|in water, water be? over the? top|leaf|plant|head|bund|levee|tip, over the tips, excess water, water covered|covers|has covered, it has covered, deep water|flooding, water stagnation, stagnant water, stagnation, standing in water, sitting in water, soaked, saturated, sodden, soggy, flash flood, flood damage, the flood be? finished|over|gone, a flood`,
+    words: `submerged, submergence, under the? water, underwater, waterlogged, water logged, water logging, waterlogging, flooded out|over, be|is|are =flooded, ponded|ponding|pond, too much water, too deep, water be? too much|high|deep, drown, drowning, drowned out?, overtop, overtopped, overflow, inundated, inundation, swamped, can't|cannot|wo =drain|shed, can't|won't|cannot drain|shed it? water?, cannot|not|poorly|slow drain|draining|drained, be =under, covered by|with|in water, water be over the? top|leaf|plant|head|bund|levee|tip, over the tips, excess water, water covered|covers|has covered, it has covered, deep water|flooding, water stagnation, stagnant water, stagnation, standing in water, sitting in water, soaked, saturated, sodden, soggy, flash flood, flood damage, the flood be? finished|over|gone, a flood`,
   },
   {
     kind: 'seepage',
@@ -223,7 +228,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   // Lodging
   {
     kind: 'lodging',
-    words: `lodge, lodging, lean, leaning, laid|lay|laying|lying|lies over|down|flat, gone|go|going|goes|went over|down|flat, fall|fallen|fell|falling over|down|flat, knock|knocked down|over|flat, flatten|flattened, flat patch|corner|area|spot|ground, be|is|are|has|have|gone|went|lies|all|percent|now|still flat, =flat, be|is|are|has|have|gone =down, blown|blew|blow down|over|flat, goose necked?, goosenecked, tilt, tilting, tilted, bent over, bending over, on the ground, lying on the ground, =sleeping, sleep on the? ground|soil, slept, topple, tumbled, keel, keeled, collapsed, prostrate, swept flat, tip over, tipped|tipping over, crop be? down, plant be? down, stand|standing crooked, starting to lean, push|pushed over|down|flat, beaten down|flat, straw be? down, flop, flopped, slump, slumped, laid`,
+    words: `lodge, lodging, lean, leaning, laid|lay|laying|lying|lies over|down|flat, gone|go|going|goes|went over|down|flat, fall|fallen|fell|falling over|down|flat, knock|knocked down|over|flat, flatten|flattened, flat patch|corner|area|spot|ground, be|is|are|has|have|gone|went|lies|all|percent|now|still flat, =flat, be|is|are|has|have|gone =down, # =down, blown|blew|blow down|over|flat, goose necked?, goosenecked, tilt, tilting, tilted, bent over, bending over, on the ground, lying on the ground, =sleeping, sleep on the? ground|soil, slept, topple, tumbled, keel, keeled, collapsed, prostrate, swept flat, tip over, tipped|tipping over, crop be? down, plant be? down, stand|standing crooked, starting to lean, push|pushed over|down|flat, beaten down|flat, straw be? down, flop, flopped, slump, slumped, laid`,
   },
   {
     kind: 'lodging',
@@ -235,12 +240,12 @@ export const PROBLEMS: readonly ProblemRow[] = [
     kind: 'lodging',
     says: 'absent',
     words:
-      'standing|stand|stood|still upright|straight|erect|tall, upright, standing up well?, still standing|up, straw be? stiff|strong, all erect, standing well|fine|firm',
+      'standing|stand|stood|still upright|straight|erect|tall, upright, standing up well, straw be? stiff|strong, all erect, standing well|fine|firm',
   },
   // Others
   {
     kind: 'spray_injury',
-    words: `scorch, scorched, scorching, herbicide injury|damage|burn|scorch|drift|effect|symptom, spray injury|damage|burn|drift|scorch, chemical|propanil|clomazone|command burn|injury|damage|drift, burn|burned|burnt by|from the? spray|herbicide|chemical|propanil, phytotoxic, phytotoxicity, phyto, bleach, bleached, bleaching, crop injury, injury by|from herbicide|spray|propanil, drift injury|damage|on, spray drift, drift, burned|burnt white, become|became|turn|turned burn|burnt|burned, leaf burn|burned|burnt by|from, dicamba damage, onion leaf|leafing from, twisted leaf|leaves from, chemical burn, tip be? burned|burnt white?, burned|burnt tip|leaf|patch|strip, burned, burnt, burn`,
+    words: `scorch, scorched, scorching, herbicide injury|damage|burn|scorch|drift|effect|symptom, spray injury|damage|burn|drift|scorch, chemical|propanil|clomazone|command burn|injury|damage|drift, burn|burned|burnt by|from the? spray|herbicide|chemical|propanil, phytotoxic, phytotoxicity, phyto, bleach, bleached, bleaching, crop injury, injury by|from herbicide|spray|propanil, drift injury|damage|on, spray drift, drift, burned|burnt white, become|became|turn|turned burn|burnt|burned, leaf burn|burned|burnt by|from, dicamba damage, onion leaf|leafing from, twisted leaf|leaves from, chemical burn, tip be? burned|burnt white?, burned|burnt tip|leaf|patch|strip, burned, burnt, burn, become burn`,
     weak: true,
   },
   {
@@ -249,6 +254,6 @@ export const PROBLEMS: readonly ProblemRow[] = [
   },
   {
     kind: 'weather_damage',
-    words: `hail, hailstone, hailstorm damage, hailed, wind damage|burn|burnt|burned|shred|torn, shred, shredded, torn|tattered|ripped leaf|leaves by?, leaf|leaves tip? torn|tattered|ripped|shredded, cold damage|injury|stress|burn|shock, frost, frosted, frostbite, heat damage|stress|injury|burn|scald, sterile, sterility, unfilled|empty|blank grain|spikelet|floret, spikelet sterility, grain be? empty, burned|burnt white? from|by hot? wind|sun|heat|cold, burnt|burned by|from the? sun|heat|cold|wind, sunburn, sun scorch|scald, sunscald, chill injury, chilled, cold snap got|hit|hurt, storm damage, freeze|frozen damage?, wind be? beat, tip be? burned|burnt white? by|from, lightning, blasted by wind, purple tip, blank floret, blanking`,
+    words: `hail, hailstone, hailstorm damage, hailed, wind damage|burn|burnt|burned|shred|torn, shred, shredded, torn|tattered|ripped leaf|leaves by?, leaf|leaves tip? torn|tattered|ripped|shredded, cold damage|injury|stress|burn|shock, frost, frosted, frostbite, heat damage|stress|injury|burn|scald, sterile, sterility, unfilled|empty|blank grain|spikelet|floret, spikelet sterility, grain be empty, burned|burnt white? from|by hot? wind|sun|heat|cold, burnt|burned by|from the? sun|heat|cold|wind, sunburn, sun scorch|scald, sunscald, chill injury, chilled, cold snap got|hit|hurt, storm damage, freeze|frozen damage?, wind be? beat, tip be? burned|burnt white? by|from, lightning, blasted by wind, purple tip, blank floret, blanking`,
   },
 ];

@@ -37,7 +37,7 @@ export const STAGE_WORDS: readonly StageRow[] = [
   {
     stage: 'booting',
     words:
-      '=booting, in boot, in the boot, early|mid|late|full boot, boot stage, =boot, =boots, flag leaf be? show|showing|out|visible|there, flag leaf showing|out, flag leaves showing|out, panicle be? in the? sheath, boot be? swell|swelling|splitting, split boot, flag leaf emerged, pregnant stage, pregnant, booted, in late|early|mid booting, flag leaf just come|came|coming',
+      '=booting, in boot, in the boot, early|mid|late|full boot, boot stage, boots swelling, flag leaf be? show|showing|out|visible|there, flag leaf showing|out, flag leaves showing|out, panicle be? in the? sheath, boot be? swell|swelling|splitting, split boot, flag leaf emerged, pregnant stage, pregnant, booted, in late|early|mid booting, flag leaf just come|came|coming',
   },
   {
     stage: 'heading',
@@ -47,7 +47,7 @@ export const STAGE_WORDS: readonly StageRow[] = [
   {
     stage: 'flowering',
     words:
-      '=flowering, in flower, full flower, in full? bloom, full bloom, =blooming, anthesis, pollinating, =flowers be? open, =flower, pollen be? everywhere|flying, shedding pollen, in full flower, anthers be? out, anthers out, =flowered, pollination',
+      '=flowering, in flower, full flower, in full? bloom, full bloom, =blooming, anthesis, pollinating, =flowers be? open, flower now|already|start|started|come, at flower, pollen be? everywhere|flying, shedding pollen, in full flower, anthers be? out, anthers out, =flowered, pollination',
   },
   {
     stage: 'milk',

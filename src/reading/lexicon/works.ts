@@ -6,7 +6,7 @@ import type { ActionKind } from '../record.ts';
 
 export interface WorkRow {
   id: string;
-  kind: ActionKind | 'remove' | 'fill' | 'finish';
+  kind: ActionKind | 'remove' | 'fill' | 'finish' | 'mend';
   /** Patterns, one a line. `verb`: tense of the first word tells; `object first`: tense of the last word tells. */
   verb?: string;
   objectFirst?: string;
@@ -21,7 +21,7 @@ export const WORKS: readonly WorkRow[] = [
     kind: 'hand_weed',
     verb: `hand weed
       weed by hand
-      weed out|up|it|this|that|the|them|again|both|all|here|half|first|before|after|now|today|tomorrow
+      =weed out|up|it|this|that|the|them|again|both|all|here|half|first|before|after|now|today|tomorrow
       =weeded
       hoe
       handweed
@@ -115,7 +115,7 @@ export const WORKS: readonly WorkRow[] = [
       top dress
       side dress
       feed ..3 urea|n|nitrogen|it|them|again|now
-      apply|put|give|broadcast|throw|fly|spread|add|need|use|get|hold|incorporate|drop|want|pour ..7 {fertiliser}
+      apply|put|give|broadcast|throw|fly|spread|add|incorporate|drop|pour ..5 {fertiliser}
       deep place
       =fed
       {fertiliser} go on|out|in|down`,
@@ -148,8 +148,8 @@ export const WORKS: readonly WorkRow[] = [
       re flood
       flood it|this|that|up|back|the|again|right|them|after|tomorrow|tonight|today|plot|on|first|now|before|by|when|once|both|them
       =flooded
-      let|put|bring|take|run|get|give|add|pump|send|turn|want|need ..3 {water} ..2 in|on|back|up|over|into|onto|again|to
-      let|put|give|add|pump|send|run|keep|hold|needs|need|want|get ..4 water
+      let|put|bring|take|run|get|give|add|pump|send|turn ..3 {water} ..2 in|on|back|up|over|into|onto|again|to
+      let|put|give|add|pump|send|run|keep|hold|get ..4 water
       bring|raise|top|lift|hold|keep|pull ..3 {water} up|higher|at|on
       raise ..2 {water}
       hold|keep ..3 # ..2 water
@@ -171,7 +171,11 @@ export const WORKS: readonly WorkRow[] = [
       {water} goes|go|comes|coming|went|gone back? in|on|up|back`,
     noun: `irrigation
       irritation to be given
-      =water
+      water can|must|will wait
+      + water
+      to water
+      water back
+      another|more|some|little|bit water
       pumping
       =flooding
       flush
@@ -220,7 +224,7 @@ export const WORKS: readonly WorkRow[] = [
       =trapped|=trapping
       bait it|them|the|along|tonight|again|around|for
       =baited
-      set|put|place|lay|get|run|move|reset|keep|install|empty|emptied|check|more|collect ..5 {trap}
+      set|put|place|lay|get|run|move|reset|keep|install|empty|emptied|check|collect ..5 {trap}
       smoke|gas|fumigate|dig|flood|plug|close|fill|bomb|ferret ..3 {rodent}
       dig|digging and smoke|smoking
       hunt ..2 rat|rats
@@ -270,7 +274,7 @@ export const WORKS: readonly WorkRow[] = [
       shout at|them|from
       net ..2 it|end|side|that|the|plot
       =netted|=netting
-      put|hang|tie|string|stretch|set|move|get|fix|spread|need|install ..4 {net}
+      put|hang|tie|string|stretch|set|move|get|fix|spread|install ..4 {net}
       guard ..3 plot|field|it|against|from|all|grain|heads
       chase ..2 {bird}
       run ..2 cannon
@@ -294,17 +298,16 @@ export const WORKS: readonly WorkRow[] = [
     id: 'mend-bund',
     kind: 'mend_bund',
     verb: `mend|repair|patch|plug|seal|fix|close|rebuild|stop|block|raise|strengthen|reinforce|plaster|pack|build|pull|push|firm|shore|top|dam|caulk|line|fill|compact ..4 {bund} up|back|new?
-      pack|patch|plug|seal|mend|repair|fix|stop|close it|them|that|up|with|clay|mud|this
+      pack|patch|plug|seal with|clay|mud
       put|place|throw|pack|dump|add ..3 mud|clay|soil|sandbag|sandbags|dirt|plastic
       mud up|it|the
-      =packed|=patched|=plugged|=mended`,
+      =packed|=patched|=plugged|=mended|=plastered`,
     objectFirst:
       '{bund} ..5 =mended|=repaired|=patched|=plugged|=sealed|=fixed|=closed|=rebuilt|=packed|=plastered|=blocked|=shut',
     noun: `repair|repairs
       packing
       bund repair|mending|plastering
       levee work|repair
-      =plugging|=patching|=mending
       sandbags|sandbag`,
     yes: ['mend the bund tomorrow', 'the outlet was mended on Saturday', 'patch the levee this afternoon'],
     no: ['fix the laptop', 'the pack of cards'],
@@ -359,8 +362,7 @@ export const WORKS: readonly WorkRow[] = [
       keep watch|watching|checking|looking|tabs
       see ..3 again
       see how|whether|if it|they|the
-      come|go|be|will ..2 back ..3 see|look|check
-      come|go back ..2 there?
+      come|go|be ..2 back ..3 see|look|check
       follow up
       walk it|this ..2 again
       visit ..2 again
@@ -389,7 +391,7 @@ export const WORKS: readonly WorkRow[] = [
       recount|re-count|remeasure|sample
       measure
       weigh
-      take|pull|send|collect|get|dig|bring|cut|grab|need|do|want|submit ..4 {sample}
+      take|pull|send|collect|get|dig|bring|cut|grab|do|submit ..4 {sample}
       take|do|get|read|make|finish ..4 spad|lcc|tube|count|counts|reading|readings|height|heights|moisture
       read ..2 {instrument}
       test ..3 moisture|soil|tissue|grain|seed|leaf
@@ -442,7 +444,7 @@ export const WORKS: readonly WorkRow[] = [
   {
     id: 'land-prep',
     kind: 'land_prep',
-    verb: `plough|plow|puddle|harrow|rotavate|rototill|disk|disc|till|cultivate|laser|chisel|subsoil|rotovate
+    verb: `plough|plow|puddle|harrow|rotavate|rototill|disk|disc|cultivate|laser|chisel|subsoil|rotovate
       level it|this|that|again|the|plot|field|with|tomorrow|today|once|by|low|high
       =levelled|=leveled|=levelling|=leveling
       prepare ..2 land|field|plot|bed
@@ -552,6 +554,16 @@ export const WORKS: readonly WorkRow[] = [
     no: ['pull over'],
   },
   {
+    id: 'mend-it',
+    kind: 'mend',
+    verb: `patch|pack|plug|fix|repair|mend|close|seal it|that|them|this|em ..1 up?
+      =patching|=packing|=plugging|=fixing`,
+    objectFirst: `must|to be =closed|=plugged|=mended|=fixed|=repaired|=patched|=packed|=sealed
+      needs|need =packing|=plugging|=mending|=patching|=fixing|=sealing`,
+    yes: ['bund leaks, patch it tomorrow'],
+    no: ['fix it with the bank'],
+  },
+  {
     id: 'fill-it',
     kind: 'fill',
     verb: 'fill it|them|em|by|again|in|those|that|tomorrow|today',
@@ -565,6 +577,7 @@ export const WORKS: readonly WorkRow[] = [
     verb: `finish ..1 it|rest|half|them|tomorrow|this|remaining|other|today|on
       rest finish|tomorrow|monday|tuesday|friday
       do the|that rest|other
+      do it|them|that tomorrow|today|later|monday|tuesday|wednesday|thursday|friday|then|next|first
       other half|side|rest ..2 tomorrow|monday`,
     yes: ['finish the rest tomorrow'],
     no: ['finished for today'],

@@ -61,7 +61,7 @@ function bestAt(words: Words, tree: PhraseTree<PlotMeant>, at: number, before?: 
   if (words.tokens[at]!.kind === 'mark') return null;
   for (const { last, meanings } of phrasesAt(tree, words, at)) {
     const meant = meanings.find((meaning) => stands(words, meaning, at, last, before));
-    if (!meant) continue;
+    if (!meant || isBothOfLonger(words, tree, at, last)) continue;
     return {
       first: LEAD_INS.has(words.tokens[at - 1]?.lower ?? '') ? at - 1 : at,
       last: lastOfTail(words, last),
@@ -73,6 +73,10 @@ function bestAt(words: Words, tree: PhraseTree<PlotMeant>, at: number, before?: 
   }
   return null;
 }
+
+/** `for both t three r two`: the `both` stands alone, the longer name follows. */
+const isBothOfLonger = (words: Words, tree: PhraseTree<PlotMeant>, at: number, last: number): boolean =>
+  words.tokens[at]!.lower === 'both' && (phrasesAt(tree, words, words.following[at]!)[0]?.last ?? -1) > last;
 
 /** `B2's`, `the top check plot`: the noun behind the name belongs to it. */
 const lastOfTail = (words: Words, last: number): number => {
@@ -153,7 +157,8 @@ function joinBoth({ tokens }: Words, found: PlotFound[]): PlotFound[] {
       counted.first = at;
       continue;
     }
-    if (counted || (tokens[at + 1]?.kind === 'word' && NOT_PLOTS.has(next)) || named.length < 2) continue;
+    const listed = counted && /^(and|&|,)$/.test(tokens[counted.last + 1]?.lower ?? '');
+    if (listed || (tokens[at + 1]?.kind === 'word' && NOT_PLOTS.has(next)) || named.length < 2) continue;
     const last = ['plots', 'bays', 'fields', 'blocks', 'checks'].includes(next) ? at + 1 : at;
     out.push({ first: at, last, codes: named, role: 'subject', said: 'group', group: true });
   }

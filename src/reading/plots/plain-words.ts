@@ -18,7 +18,7 @@ const UNITS = new Set(
 const QUANTITY_BEFORE = new Set(
   `about around approx approximately almost nearly over under below above by than least most every maybe perhaps say some only of to per
    reads read reading says showing counted count counts found score spad lcc chart tube was were has have got is at height row hill day no-of
-   minus plus times another just x - .`
+   minus plus times another just x -`
     .split(/\s+/)
     .filter(Boolean),
 );

@@ -42,11 +42,33 @@ export function findStages(passage: Passage): StageMention[] {
       });
     at = hit.last;
   }
-  return found;
+  return withSameAgain(passage, found);
 }
 
+/** `T2R2 ditto`, `same stage there`: what was said of the plot before. */
+function withSameAgain(passage: Passage, found: StageMention[]): StageMention[] {
+  const out = [...found];
+  for (let at = 1; at < passage.tokens.length; at++) {
+    const word = passage.tokens[at]!.lower;
+    const again = word === 'ditto' || word === 'likewise' || (word === 'same' && passage.tokens[at + 1]?.lower === 'stage');
+    const before = again ? found.findLast(({ last }) => last < at) : undefined;
+    if (before && at - before.last < 60) out.push({ ...before, first: at, last: word === 'same' ? at + 1 : at, rule: 'stage-same-again' });
+  }
+  return out.sort((a, b) => a.first - b.first);
+}
+
+/** `topdress at panicle initiation` is a time; `the plot is at panicle initiation` is not. */
 const isInTime = (passage: Passage, first: number, last: number): boolean =>
+  !saidOfCrop(passage, first) &&
   passage.times.some((time) => time.first <= first && time.last >= last && time.rule !== 'note-day');
+
+function saidOfCrop(passage: Passage, first: number): boolean {
+  let at = first - 1;
+  while (at > 0 && /^(the|full|early|late|mid|soft|hard|about)$/.test(passage.tokens[at]!.lower)) at--;
+  if (!/^(at|in)$/.test(passage.tokens[at]?.lower ?? '')) return false;
+  const before = passage.tokens[at - 1];
+  return before === undefined || passage.plotOver[at - 1] !== undefined || /^(is|are|'s|it's|she's|now|still|already|be|still|stage|fully|rice|crop|,|:|\.|just|all|both|stands|looks|sits|he's|they're)$|'s$/.test(before.lower);
+}
 
 function endsJustBefore(
   passage: Passage,
@@ -79,7 +101,7 @@ const isOver = (passage: Passage, first: number, last: number): boolean =>
   endsJustBefore(passage, DONE_BEFORE, first, 0) || startsJustAfter(passage, DONE_AFTER, last, 0);
 
 function standsAsStage(passage: Passage, first: number, last: number, stage: string): boolean {
-  if (endsJustBefore(passage, NOT_BEFORE, first, 0) || startsJustAfter(passage, NOT_AFTER, last, 0))
+  if ((!saidOfCrop(passage, first) && endsJustBefore(passage, NOT_BEFORE, first, 0)) || startsJustAfter(passage, NOT_AFTER, last, 0))
     return false;
   const word = passage.tokens[first]!.lower;
   if (stage === 'heading' && word === 'heads' && first === last)

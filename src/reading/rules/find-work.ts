@@ -1,8 +1,8 @@
 /** Work mentioned in a note: rules applied, overlaps settled for the longest, words in other uses left out. */
-import type { Passage } from '../engine/passage.ts';
+import { type Passage, wallBetween } from '../engine/passage.ts';
 import { addPhrases, emptyTree, phrasesAt } from '../engine/phrase-tree.ts';
 import { WORK_SPARES } from '../lexicon/work-spares.ts';
-import type { ActionMention, StageMention, UnvisitedMention } from './mentions.ts';
+import type { ActionMention, FindingMention, StageMention, UnvisitedMention } from './mentions.ts';
 import { applyRules, indexRules } from './rule.ts';
 import { WORK_RULES } from './work-rules.ts';
 
@@ -14,17 +14,22 @@ export function findWork(
   passage: Passage,
   unvisited: readonly UnvisitedMention[],
   stages: readonly StageMention[],
+  problems: readonly FindingMention[],
 ): ActionMention[] {
-  const spared = sparedTokens(passage, [...unvisited, ...stages]);
+  const injuries = problems.filter(({ kind }) => kind === 'spray_injury' || kind === 'weather_damage');
+  const spared = sparedTokens(passage, [...unvisited, ...stages, ...injuries]);
   const found = applyRules(INDEX, passage).filter(
-    (mention): mention is ActionMention =>
-      mention.is === 'action' &&
-      !spared[mention.first] &&
-      !passage.plotOver[mention.first] &&
-      !isInTime(passage, mention),
+    (mention): mention is ActionMention => mention.is === 'action' && stands(passage, mention, spared),
   );
-  return settleOverlaps(found);
+  return withoutTold(passage, settleOverlaps(found));
 }
+
+const stands = (passage: Passage, mention: ActionMention, spared: Uint8Array): boolean =>
+  !spared[mention.first] &&
+  !passage.plotOver[mention.first] &&
+  !isInTime(passage, mention) &&
+  !isOtherCut(passage, mention) &&
+  !isCauseOnly(passage, mention);
 
 function sparedTokens(passage: Passage, taken: readonly { first: number; last: number }[]): Uint8Array {
   const spared = new Uint8Array(passage.tokens.length);
@@ -39,6 +44,44 @@ function sparedTokens(passage: Passage, taken: readonly { first: number; last: n
 /** `after weeding`, `before the urea`: the work is only a point in time. */
 const isInTime = (passage: Passage, { first, last }: ActionMention): boolean =>
   passage.times.some((time) => time.first < first && time.last >= last);
+
+const NOT_THE_CROP = /^(rats?|hills?|tillers?|stools?|stems?|fresh|leaf|leaves|grass|bund|levee|track|short|mice|branch|road|hole|corner|panicles?)$/;
+
+/** `rats cut 4 hills`, `a cut stool`: no harvest. */
+function isOtherCut(passage: Passage, mention: ActionMention): boolean {
+  if (mention.kind !== 'harvest' || !/^cut/.test(passage.tokens[mention.first]!.lower)) return false;
+  for (let at = Math.max(0, mention.first - 6); at <= mention.last + 6 && at < passage.tokens.length; at++)
+    if (NOT_THE_CROP.test(passage.tokens[at]!.lower) && wallBetween(passage, Math.min(at, mention.first), Math.max(at, mention.first)) < 2) return true;
+  return false;
+}
+
+/** `injury by propanil`, `since the spray`, `because of the urea`: the work is only a cause or a point in time. */
+const isCauseOnly = (passage: Passage, mention: ActionMention): boolean => {
+  if (mention.form !== 'noun') return false;
+  const before = passage.tokens[mention.first - 1]?.lower ?? '';
+  const ahead = before === 'the' ? (passage.tokens[mention.first - 2]?.lower ?? '') : before;
+  return /^(by|from|since|because|of|per|than|despite|through|short|lacks|lack)$/.test(ahead) && !(ahead === 'of' && /^(out|instead)$/.test(passage.tokens[mention.first - 2]?.lower ?? ''));
+};
+
+/** `told Ana to trap`: the job is the trapping; `told Odile` behind orders names who does them. */
+function withoutTold(passage: Passage, found: ActionMention[]): ActionMention[] {
+  return found.filter((mention, index) => {
+    if (mention.kind !== 'tell') return true;
+    const next = found[index + 1];
+    if (next && next.kind !== 'tell' && next.first - mention.last <= 9 && wallBetween(passage, mention.last, next.first) < 2 && hasTo(passage, mention.last, next.first)) return false;
+    const before = found[index - 1];
+    return !(mention.tense === 'ed' && before && wallBetween(passage, before.last, mention.first) < 3 && endsSoon(passage, mention.last));
+  });
+}
+
+const hasTo = (passage: Passage, from: number, to: number): boolean => {
+  for (let at = from; at <= to; at++) if (/^(to|that|and|if)$/.test(passage.tokens[at]!.lower)) return true;
+  return to - from <= 3;
+};
+const endsSoon = (passage: Passage, at: number): boolean => {
+  for (let next = at + 1; next <= at + 3; next++) if (next >= passage.tokens.length || passage.walls[next]! >= 3) return true;
+  return false;
+};
 
 const FORM_RANK = { verb: 0, 'object first': 1, noun: 2 };
 

@@ -17,7 +17,7 @@ export interface FindingMention extends Place {
   weak: boolean;
   sign: boolean;
 }
-export type WorkKind = ActionKind | 'remove' | 'fill' | 'finish';
+export type WorkKind = ActionKind | 'remove' | 'fill' | 'finish' | 'mend';
 export interface ActionMention extends Place {
   is: 'action';
   kind: WorkKind;

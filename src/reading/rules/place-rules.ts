@@ -5,15 +5,18 @@ import { addPhrases, emptyTree, phrasesAt } from '../engine/phrase-tree.ts';
 import { NOT_VISITED } from '../lexicon/not-visited.ts';
 import type { UnvisitedMention } from './mentions.ts';
 
-const TREE = emptyTree<'bare' | 'plain'>();
+const TREE = emptyTree<'bare' | 'plain' | 'direct'>();
 addPhrases(TREE, NOT_VISITED.plain, 'plain');
 addPhrases(TREE, NOT_VISITED.afterPlot, 'bare');
+addPhrases(TREE, NOT_VISITED.direct, 'direct');
 
 export function findUnvisited(passage: Passage): UnvisitedMention[] {
   const found: UnvisitedMention[] = [];
   for (let at = 0; at < passage.tokens.length; at++) {
     const hit = phrasesAt(TREE, passage, at)[0];
     if (!hit) continue;
+    const direct = hit.meanings.every((meaning) => meaning === 'direct');
+    if (direct && !passage.plotAt[hit.last + 1] && !passage.plotAt[hit.last + 2] && !followsPlot(passage, at)) continue;
     const bare = hit.meanings.every((meaning) => meaning === 'bare');
     if (bare && !followsPlot(passage, at)) continue;
     if (!bare && !hasPlotBeside(passage, at, hit.last)) continue;

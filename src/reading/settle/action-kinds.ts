@@ -17,6 +17,8 @@ const FILLS: Partial<Record<FindingKind, ActionKind>> = {
   uneven_stand: 'replant',
 };
 
+const MENDS: Partial<Record<FindingKind, ActionKind>> = { seepage: 'mend_bund', rodents: 'control_rodents', birds: 'scare_birds', dry: 'mend_bund' };
+
 /** The kind of each work, or null where nothing in the field tells. */
 export function kindOfWork(
   passage: Passage,
@@ -27,6 +29,7 @@ export function kindOfWork(
   for (const mention of mentions) {
     if (mention.kind === 'remove') kinds.push(byFinding(passage, mention, findings, REMOVES));
     else if (mention.kind === 'fill') kinds.push(byFinding(passage, mention, findings, FILLS));
+    else if (mention.kind === 'mend') kinds.push(byFinding(passage, mention, findings, MENDS));
     else if (mention.kind === 'finish') kinds.push(workBefore(passage, mention, mentions, kinds));
     else kinds.push(mention.kind);
   }
@@ -70,7 +73,7 @@ function workBefore(
     if (mention.first - before.last > 40) return null;
     if (
       kinds[index] &&
-      !['inspect', 'tell', 'leave', 'measure'].includes(kinds[index]!) &&
+      !['tell', 'leave'].includes(kinds[index]!) &&
       samePlots(passage, before.first, mention.first)
     )
       return kinds[index]!;

@@ -5,12 +5,15 @@ import type { WorkToSettle } from './actions.ts';
 
 export function statusFromWords(passage: Passage, work: WorkToSettle): ActionStatus | null {
   const { cues, kind } = work;
-  const says = new Set(cues.map(({ row }) => row.says));
+  const says = new Set(cues.filter((cue) => cue.row.id !== 'is …ing').map(({ row }) => row.says));
   if (says.has('later') || says.has('general') || says.has('past')) return null;
   if (kind === 'leave') return says.has('ruled_out') && work.mention.form === 'verb' ? null : 'planned';
-  if (says.has('ruled_out')) return 'ruled_out';
+  if (says.has('ruled_out') && !isElementTalk(passage, work)) return 'ruled_out';
+  if (isElementTalk(passage, work)) return null;
   const asked = isQuestion(passage, work);
   if (asked && !says.has('done')) return 'proposed';
+  const within = statusWithin(passage, work);
+  if (within) return within;
   const nearest = nearestStatus(work);
   const { time } = work;
   const pastOnly = time !== null && time.done !== null && time.toCome === null;
@@ -21,11 +24,18 @@ export function statusFromWords(passage: Passage, work: WorkToSettle): ActionSta
   return byTense(passage, work, pastOnly, futureOnly);
 }
 
+/** `maybe zinc`, `not enough nitrogen`: an element named as a cause. */
+function isElementTalk(passage: Passage, { mention, cues, dose }: WorkToSettle): boolean {
+  if (mention.form !== 'noun' || dose || !/^(zinc|nitrogen|n|potash|iron|sink|sulphur|sulfur)$/.test(passage.tokens[mention.first]!.lower)) return false;
+  return cues.some(({ first }) => /^(maybe|perhaps|think|thinking|possibly|probably|not|short|could|might|may|would|likely)$/.test(passage.tokens[first]!.lower)) && !/^(no|hold|skip)$/.test(passage.tokens[mention.first - 1]?.lower ?? '');
+}
+
 /** The cue that stands nearest; those in front of the work count before those behind it. */
 function nearestStatus({ cues, mention }: WorkToSettle): ActionStatus | null {
   let best: ActionStatus | null = null;
   let bestCost = Number.POSITIVE_INFINITY;
   for (const { row, first, last } of cues) {
+    if (row.id === 'is …ing' && mention.tense !== 'ing') continue;
     if (row.says !== 'done' && row.says !== 'planned' && row.says !== 'proposed') continue;
     const cost = last < mention.first ? mention.first - last : first - mention.last + 0.5;
     if (cost < bestCost) {
@@ -34,6 +44,18 @@ function nearestStatus({ cues, mention }: WorkToSettle): ActionStatus | null {
     }
   }
   return best;
+}
+
+/** The words inside a longer match: `outlets to be opened`, `net goes up`, `the bund was mended`. */
+function statusWithin(passage: Passage, { mention, time }: WorkToSettle): ActionStatus | null {
+  if (mention.form !== 'object first') return null;
+  const words = passage.tokens.slice(mention.first, mention.last + 1).map(({ lower }) => lower).join(' ');
+  if (/\b(not|n't|cannot)\b/.test(words)) return 'ruled_out';
+  if (/\b(to be|must|will|shall|going to|has to|have to|gets?)\b|'ll\b/.test(words)) return 'planned';
+  if (/\b(should|could|may|might|needs?)\b/.test(words)) return 'proposed';
+  if (/\b(was|were|been|has|have|got|went|gone|had)\b/.test(words)) return 'done';
+  if (/\b(goes|go|going|comes|coming|come|booked|arrives|move)\b/.test(words)) return time && time.toCome === null ? 'done' : 'planned';
+  return null;
 }
 
 const isQuestion = (passage: Passage, { mention }: WorkToSettle): boolean => {
@@ -58,12 +80,17 @@ function byTense(
   }
   if (mention.tense === 'ed') return futureOnly ? 'planned' : 'done';
   if (pastOnly) return 'done';
+  if (isPassive(passage, mention.first) && !futureOnly) return 'done';
   if (mention.tense === 'ing') return time?.toCome ? 'planned' : null;
   if (mention.form === 'object first') return time ? (futureOnly ? 'planned' : 'done') : null;
   if (hasSubject(passage, mention.first) && !time?.toCome)
     return isSameInBoth(passage, mention.first) ? 'done' : 'planned';
   return 'planned';
 }
+
+/** `T1R1 cut Wednesday`, `South-1 cut`: the plot was cut. */
+const isPassive = (passage: Passage, at: number): boolean =>
+  (isSameInBoth(passage, at) && /^(is|are|was|were|been|got)$|'s$/.test(passage.tokens[at - 1]?.lower ?? '')) || isSameInBoth(passage, at) && passage.plotOver[at - 1] !== undefined && passage.walls[at] === 0;
 
 const hasSubject = (passage: Passage, at: number): boolean =>
   /^(i|we|they|he|she|crew|boys|women)$/.test(passage.tokens[at - 1]?.lower ?? '');
@@ -73,4 +100,4 @@ const isSameInBoth = (passage: Passage, at: number): boolean =>
 /** `Traps tonight`, `urea 1 bag, 3 days after weeding`: name and time stand in one clause. */
 const isBarePhrase = (passage: Passage, { mention, time }: WorkToSettle): boolean =>
   time !== null &&
-  wallBetween(passage, Math.min(mention.last, time.first), Math.max(mention.first, time.last)) < 2;
+  wallBetween(passage, Math.min(mention.last, time.first), Math.max(mention.first, time.last)) < 1;

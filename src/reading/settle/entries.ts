@@ -52,7 +52,7 @@ export function entriesOf(passage: Passage, heard: Heard[], settled: Settled): R
   ]
     .flatMap((laid) => laid.plots.codes.map((plot) => entryOf(passage, heard, laid, plot)))
     .sort((a, b) => (a.evidence[0]?.start ?? 0) - (b.evidence[0]?.start ?? 0));
-  const kept = withoutDoubles(entries);
+  const kept = withoutDoubles(withStages(entries));
   return { record: recordOf(kept), entries: kept, heard };
 }
 
@@ -150,6 +150,20 @@ function entryOf(passage: Passage, heard: Heard[], { draft, plots, fact }: Laid,
     },
   } as Entry;
 }
+
+/** A share of heads out is the heading stage; a whole plot cut is harvested (guide). */
+function withStages(entries: Entry[]): Entry[] {
+  return entries.flatMap((entry): Entry[] => {
+    if (entry.list === 'measurements' && entry.fact.quantity === 'heading_pct' && entry.fact.value > 0 && !hasStage(entries, entry.fact.plot))
+      return [entry, { ...entry, list: 'stages', fact: { plot: entry.fact.plot, stage: 'heading', status: 'current' }, trace: { ...entry.trace, rule: 'heads-counted' } }];
+    if (entry.list === 'actions' && entry.fact.kind === 'harvest' && entry.fact.status === 'done' && !isSample(entry))
+      return [entry, { ...entry, list: 'stages', fact: { plot: entry.fact.plot, stage: 'harvested', status: 'current' }, trace: { ...entry.trace, rule: 'plot-cut' } }];
+    return [entry];
+  });
+}
+
+const hasStage = (entries: readonly Entry[], plot: PlotCode): boolean => entries.some(({ list, fact }) => list === 'stages' && fact.plot === plot);
+const isSample = ({ trace }: Entry): boolean => /crop|sample|cuts/i.test(trace.words);
 
 /** One entry a kind, plot and status; the first keeps its place and takes what the later ones add. */
 function withoutDoubles(entries: Entry[]): Entry[] {

@@ -7,15 +7,19 @@ import { reaches } from '../cues/reach.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
 import type { FindingFact, FindingStatus } from '../record.ts';
 import type { ActionMention, FindingMention } from '../rules/mentions.ts';
+import type { ActionDraft } from './actions.ts';
 import { type Draft, distanceTo, wordsBetween } from './draft.ts';
 import { isOnlyMentioned } from './only-mentioned.ts';
 
-export type FindingDraft = Draft<Omit<FindingFact, 'plot'>>;
+export interface FindingDraft extends Draft<Omit<FindingFact, 'plot'>> {
+  sign: boolean;
+}
 
 export function settleFindings(
   passage: Passage,
   mentions: FindingMention[],
   actions: readonly ActionMention[],
+  work: readonly ActionDraft[],
   cues: readonly CueFound[],
   places: readonly PlaceFound[],
 ): FindingDraft[] {
@@ -23,7 +27,7 @@ export function settleFindings(
   for (const [index, mention] of mentions.entries()) {
     const mine = cuesOf(passage, cues, mentions, index);
     if (isOnlyMentioned(passage, mention, actions, mine)) continue;
-    const status = statusOf(mention, mine, passage);
+    const status = takenOut(mention, work) ?? statusOf(mention, mine, passage);
     if (status === null) continue;
     drafts.push({
       first: mention.first,
@@ -32,6 +36,7 @@ export function settleFindings(
       cues: mine.filter(({ row }) => row.says === status),
       beat: [],
       also: [],
+      sign: mention.sign,
       rest: {
         kind: mention.kind,
         status,
@@ -41,6 +46,14 @@ export function settleFindings(
     });
   }
   return drafts;
+}
+
+/** `we removed 14 off-types`: taken out; `to be pulled tomorrow`: still there. */
+function takenOut(mention: FindingMention, work: readonly ActionDraft[]): FindingStatus | null {
+  if (mention.kind !== 'off_types') return null;
+  const pulled = work.find(({ first, last, rest }) => rest.kind === 'rogue' && first <= mention.first && last >= mention.last);
+  if (!pulled) return null;
+  return pulled.rest.status === 'done' ? 'cleared' : 'present';
 }
 
 function cuesOf(
@@ -64,13 +77,21 @@ function statusOf(mention: FindingMention, cues: CueFound[], passage: Passage): 
   if (says.has('past') && !says.has('cleared')) return null;
   if (says.has('later') || says.has('passing')) return null;
   if (says.has('cleared')) return isDenied(passage, cues) ? 'present' : 'cleared';
+  if (mention.rule === 'none-of-it') return 'absent';
   if (mention.says === 'absent') return says.has('absent') ? 'present' : 'absent';
+  if (isAnsweredNo(passage, mention)) return 'absent';
   if (says.has('absent')) return sinceBehind(passage, mention) ? 'cleared' : 'absent';
   if (says.has('risk') && !isNow(passage, mention)) return 'risk';
   if (mention.says === 'risk') return 'risk';
+  const condition = conditionBefore(passage, mention);
+  if (condition) return condition === 'for work' ? null : 'risk';
   if (says.has('suspected') && !isMeasured(passage, mention)) return 'suspected';
   return mention.says ?? 'present';
 }
+
+/** `Lodging? No, only a buffalo lay there.` */
+const isAnsweredNo = (passage: Passage, { last }: FindingMention): boolean =>
+  passage.tokens[last + 1]?.text === '?' && /^(no|nope|none|not|nah)$/.test(passage.tokens[last + 2]?.lower ?? '') && !/^(sure)$/.test(passage.tokens[last + 3]?.lower ?? '');
 
 /** `not gone yet`. */
 const isDenied = (passage: Passage, cues: CueFound[]): boolean =>
@@ -99,6 +120,19 @@ function sinceBehind(passage: Passage, mention: FindingMention): boolean {
     if (words === 'from that' || words === 'since then') return true;
   }
   return false;
+}
+
+/** `if wind comes it lodges` is a risk; `if the rats pass ten percent, trap` only conditions the work. */
+function conditionBefore(passage: Passage, mention: FindingMention): 'harm' | 'for work' | null {
+  for (let at = mention.first - 1; at >= Math.max(0, mention.first - 10); at--) {
+    if (wallBetween(passage, at, mention.first) >= 3) return null;
+    const word = passage.tokens[at]!.lower;
+    if (word === 'unless' || (word === 'if' && !/^(sure|as|see|idk|dunno|wonder|only|asked|asks|know|check)$/.test(passage.tokens[at - 1]?.lower ?? ''))) {
+      const ownClause = mention.first - at <= 4 && !passage.tokens.slice(at, mention.first).some(({ lower }) => /^(it|it'll|she'll|they|will|then|,)$/.test(lower));
+      return ownClause ? 'for work' : 'harm';
+    }
+  }
+  return null;
 }
 
 const isNow = (passage: Passage, mention: FindingMention): boolean =>
@@ -150,20 +184,26 @@ export function placeOf(
       wall * 3 +
       (place.first < mention.first ? 2 : 0) +
       (place.preposed ? 0 : 1);
-    const rival = mentions.some(
-      (other, at) =>
-        at !== index &&
-        distanceTo(other, place) +
-          wallBetween(passage, Math.min(place.last, other.last), Math.max(place.first, other.first)) * 3 +
-          (place.first < other.first ? 2 : 0) <
-          cost - 2 &&
-        ((other.first > mention.last && other.first < place.first) ||
-          (other.last < mention.first && other.last > place.last)),
-    );
+    const rival = mentions.some((other, at) => at !== index && isNearer(passage, place, other, mention, cost));
     if (!rival && cost < bestCost && distanceTo(place, mention) > 0) {
       best = place;
       bestCost = cost;
     }
   }
   return best;
+}
+
+/** Another finding lies nearer to the place, and is not joined to this one in a list. */
+function isNearer(passage: Passage, place: PlaceFound, other: Span, mention: Span, cost: number): boolean {
+  const wall = wallBetween(passage, Math.min(place.last, other.last), Math.max(place.first, other.first));
+  const theirs = distanceTo(place, other) + wall * 3 + (place.first < other.first ? 2 : 0) + (place.preposed ? 0 : 1);
+  if (theirs >= cost - 1) return false;
+  const [low, high] = other.first < mention.first ? [other, mention] : [mention, other];
+  const between = passage.tokens.slice(low.last + 1, high.first).map(({ lower }) => lower);
+  return !(between.length <= 2 && between.length > 0 && between.every((word) => /^(and|,|&|or|with|plus|some|few)$/.test(word)));
+}
+
+interface Span {
+  first: number;
+  last: number;
 }

@@ -27,23 +27,23 @@ export function mergeFindings(passage: Passage, drafts: readonly FindingDraft[])
   }));
 }
 
+const NEAR = 16;
+
 function restates(before: FindingDraft, later: FindingDraft): boolean {
   const a = before.rest;
   const b = later.rest;
-  if (a.taxon && b.taxon && a.taxon !== b.taxon && !(a.status === b.status && a.kind === 'weeds'))
-    return false;
-  if (a.status !== b.status)
-    return (
-      a.status === 'present' &&
-      (b.status === 'suspected' || b.status === 'risk') &&
-      later.first - before.last < 14
-    );
-  if (a.where && b.where && a.where !== b.where && a.status === 'present') return false;
-  return true;
+  const near = later.first - before.last < NEAR;
+  if (a.status !== b.status) {
+    if (a.status === 'present' && (b.status === 'suspected' || b.status === 'risk')) return near;
+    return a.status === 'suspected' && b.status === 'present' && later.sign && near;
+  }
+  if (a.taxon && b.taxon && a.taxon !== b.taxon && a.kind !== 'weeds') return false;
+  return !(a.where && b.where && a.where !== b.where && a.status === 'present');
 }
 
 function absorb(before: FindingDraft, later: FindingDraft): void {
   const { severity, taxon, where, cause } = later.rest;
+  if (before.sign && before.rest.kind === 'disease' && later.rest.status === 'suspected') before.rest.status = 'suspected';
   before.rest.taxon ??= taxon;
   before.rest.severity ??= severity;
   before.rest.where ??= where;

@@ -12,7 +12,7 @@ export function isOnlyMentioned(
 ): boolean {
   return (
     isOffTopic(passage, mention.first) ||
-    isPartOfWork(passage, mention, actions, cues) ||
+    (mention.kind !== 'off_types' && isPartOfWork(passage, mention, actions, cues)) ||
     isIdle(passage, mention)
   );
 }
@@ -78,8 +78,17 @@ function isIdle(passage: Passage, mention: FindingMention): boolean {
     word === 'logging'
   )
     return true;
+  if (passage.tokens[mention.last]!.lower === 'under' && mention.kind === 'flooded' && !/^(bc|because|again|now|water|cuz|since|and|,|\.|;|)$/.test(next)) return true;
+  if (/^flat$/.test(passage.tokens[mention.last]!.lower) && /^(leaf|leaves)$/.test(before)) return true;
+  if (word === 'grassy' && /^(margin|edge|side|bank|strip|border|levee|bund)/.test(next)) return true;
+  if (mention.kind === 'nutrient' && /^(cord|flower|flowers|tape|flag|string|rope|paint|line|sticky|boots|ring|stem|awns|grain|grains|heads|panicles)$/.test(next)) return true;
+  if (mention.kind === 'seepage' && /^(road|bridge|road's|track|path|drive)$/.test(before)) return true;
+  if (mention.kind === 'flooded' && hasBefore(passage, mention.first, /^(mud|soil|furrow|ditch|hole)$/)) return true;
+  if (before === 'not' && /^(wbph|bph|glh|blast|borer|rats|rat|hopper|hoppers|zinc|blight|weeds)$/.test(passage.tokens[mention.first - 2]?.lower ?? '')) return true;
   return mention.weak && !hasPlantBeside(passage, mention);
 }
+
+const hasBefore = (passage: Passage, at: number, words: RegExp): boolean => [1, 2].some((back) => words.test(passage.tokens[at - back]?.lower ?? ''));
 
 const PLANT = new Set(
   'leaf leaves tip tips blade blades foliage plant plants rice crop hill hills spray herbicide propanil drift seedling seedlings stand patch strip streak streaks row rows canopy chemical turn turns margins edges knapsack boom injury'.split(
