@@ -106,7 +106,7 @@ function isPronoun(tokens: Token[], at: number): boolean {
   return (
     tokens[at]?.lower === 'one' &&
     BEFORE_PRONOUN.has(tokens[at - 1]?.lower ?? '') &&
-    !COUNTED_THINGS.has(tokens[at + 1]?.lower ?? 'one')
+    !WHOLE_THINGS.has(tokens[at + 1]?.lower ?? '')
   );
 }
 
