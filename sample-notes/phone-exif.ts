@@ -18,11 +18,9 @@ export function phoneFix(photo: SamplePhoto, plot: SamplePlot): Fix | null {
   const acrossM = widthM * random.between(0.25, 0.75);
   const alongM = straightDown ? lengthM * random.between(0.2, 0.8) : random.between(0, 2);
   const offM = random.between(0.5, 2.6) + random.between(0, 2.4);
-  const at = [
-    [plot.corner.bearingDeg, alongM],
-    [plot.corner.bearingDeg + 90, acrossM],
-    [random.between(0, 360), offM],
-  ].reduce((from, [azimuth, distance]) => step(from, azimuth!, distance!), plot.corner);
+  const { bearingDeg } = plot.corner;
+  const stoodAt = step(step(plot.corner, bearingDeg, alongM), bearingDeg + 90, acrossM);
+  const at = step(stoodAt, random.between(0, 360), offM);
   return {
     latitude: at.latitude,
     longitude: at.longitude,

@@ -1,5 +1,5 @@
-import type { BundSubject } from './drawing/bund.ts';
 import type { SeenAlongRows } from './drawing/along-rows.ts';
+import type { BundSubject } from './drawing/bund.ts';
 import type { SeenFromAbove } from './drawing/from-above.ts';
 
 /** What is in a photo beyond the stand itself, which follows from the plot and the day. */

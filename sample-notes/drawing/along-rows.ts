@@ -3,7 +3,7 @@ import type { Growth } from './crop-growth.ts';
 import { crackNetwork, type Ground } from './ground.ts';
 import { drawPeg } from './peg.ts';
 import { groundPath, HORIZON_PX, onPicture, type Place, pxPerM } from './perspective.ts';
-import { seededRandom, type SeededRandom } from './seeded-random.ts';
+import { type SeededRandom, seededRandom } from './seeded-random.ts';
 import { drawLitter, drawStand, type Plant } from './stand.ts';
 
 interface Region {
