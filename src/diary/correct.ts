@@ -8,7 +8,6 @@ import type { Diary, Refusal } from './diary.ts';
 import { factInput } from './fact-input.ts';
 import { readPlots } from './farm.ts';
 import { readFarmSeen } from './farm-seen.ts';
-import { fileFollowUps } from './file-follow-ups.ts';
 import { readAndFile } from './read-again.ts';
 import { factOf } from './shown.ts';
 
@@ -126,9 +125,8 @@ async function changeAndReadAgain(
   const note = await findNote(diary.db, noteId);
   if (!note) return;
   const farm = await readFarmSeen(diary);
-  const touched = await diary.db.transaction().execute(async (db) => {
+  await diary.db.transaction().execute(async (db) => {
     await change(db);
-    return readAndFile(db, note, farm, diary.now().toString());
+    await readAndFile(db, note, farm, diary.now().toString());
   });
-  await fileFollowUps(diary, touched);
 }

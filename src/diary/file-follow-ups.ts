@@ -1,4 +1,7 @@
-/** Works the follow-ups out anew for the plots that something happened to, and files them for the lists. */
+/**
+ * Works the follow-ups out for the plots that something happened to, when a list is asked for. That something happened is
+ * marked in the same commit as the happening, so that neither a stop nor a hurry can leave an item behind.
+ */
 import { followUps } from '../followups/follow-ups.ts';
 import type { DiaryFact, FollowUp, LookAfterRow, PersonStep, StageForecast } from '../followups/item.ts';
 import { LOOK_AFTER } from '../followups/look-after.ts';
@@ -8,22 +11,37 @@ import type { FollowUpRow } from '../storage/tables.ts';
 import type { Diary } from './diary.ts';
 import { localToday, type Plot, readPlots } from './farm.ts';
 
-/** Of these plots, or of `all`. Items depend on nothing but what the diary holds and today's date. */
-export async function fileFollowUps(diary: Diary, plots: Iterable<string | null> | 'all'): Promise<void> {
-  const today = await localToday(diary);
-  const known = await readPlots(diary);
-  const lookAfter = await lookAfterRows(diary.db);
-  const wanted = plots === 'all' ? await plotsWithItems(diary.db) : new Set(plots);
-  await diary.db.transaction().execute(async (db) => {
-    for (const plot of wanted) await fileOfPlot(db, plot, { today, known, lookAfter });
-    if (plots === 'all') await noteDay(db, today);
-  });
+/** To be called in the transaction that changes the facts or steps of these plots. */
+export async function markStale(db: Db, plots: Iterable<string | null>): Promise<void> {
+  for (const plot of plots) {
+    await db
+      .insertInto('follow_ups_stale')
+      .values({ plot: plot ?? '' })
+      .onConflict((clash) => clash.doNothing())
+      .execute();
+  }
 }
 
-/** The lists speak of today: when the day has changed since they were worked out, they are worked out again. */
+/** The lists speak of today: what is stale is worked out again, and all of it when the day has changed. */
 export async function followUpsOfToday(diary: Diary): Promise<void> {
+  const today = await localToday(diary);
   const row = await diary.db.selectFrom('follow_ups_day').select('day').executeTakeFirst();
-  if (row?.day !== (await localToday(diary))) await fileFollowUps(diary, 'all');
+  const stale = await diary.db.selectFrom('follow_ups_stale').select('plot').execute();
+  if (row?.day === today && stale.length === 0) return;
+  const known = { today, known: await readPlots(diary), lookAfter: await lookAfterRows(diary.db) };
+  await diary.db.transaction().execute(async (db) => {
+    const plots = row?.day === today ? stale.map(({ plot }) => plot || null) : await plotsWithItems(db);
+    for (const plot of plots) await fileOfPlot(db, plot, known);
+    await db
+      .deleteFrom('follow_ups_stale')
+      .where(
+        'plot',
+        'in',
+        [...plots].map((plot) => plot ?? ''),
+      )
+      .execute();
+    await noteDay(db, today);
+  });
 }
 
 /** The farm's own rows where it has any for an action, else those that every farm starts with. */
@@ -35,6 +53,7 @@ export async function lookAfterRows(db: Db): Promise<LookAfterRow[]> {
   return [...LOOK_AFTER.filter((row) => !ruled.has(row.action)), ...own];
 }
 
+/** What the fold needs besides the plot's own facts and steps. */
 interface Known {
   today: string;
   known: Plot[];

@@ -4,7 +4,6 @@ import type { NoteRow } from '../storage/tables.ts';
 import type { Diary, Refusal } from './diary.ts';
 import { localNow } from './farm.ts';
 import { readFarmSeen } from './farm-seen.ts';
-import { fileFollowUps } from './file-follow-ups.ts';
 import { keepPhotos, type PhotoKept, type PhotoReceived } from './keep-photos.ts';
 import { type NoteInput, noteInput } from './note-input.ts';
 import { readAndFile } from './read-again.ts';
@@ -54,13 +53,12 @@ export async function keepNote(
   const earlier = await findNote(diary.db, note.id);
   if (earlier) return again(diary, earlier, note, photos);
 
-  const touched = await diary.db
-    .transaction()
-    .execute(async (db) =>
-      (await insertNote(db, note)) ? await readAndFile(db, note, farm, note.received_at) : null,
-    );
-  if (!touched) return again(diary, (await findNote(diary.db, note.id))!, note, photos);
-  await fileFollowUps(diary, touched);
+  const fresh = await diary.db.transaction().execute(async (db) => {
+    const inserted = await insertNote(db, note);
+    if (inserted) await readAndFile(db, note, farm, note.received_at);
+    return inserted;
+  });
+  if (!fresh) return again(diary, (await findNote(diary.db, note.id))!, note, photos);
   return { note, twice: false, photos: await keepPhotos(diary, note, photos) };
 }
 

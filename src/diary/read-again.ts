@@ -15,15 +15,10 @@ import {
 } from './corrected-facts.ts';
 import type { Diary } from './diary.ts';
 import { type FarmSeen, readFarmSeen } from './farm-seen.ts';
-import { fileFollowUps } from './file-follow-ups.ts';
+import { markStale } from './file-follow-ups.ts';
 
-/** Reads one note and stores its facts; answers with the plots whose facts may have changed. */
-export async function readAndFile(
-  db: Db,
-  note: NoteRow,
-  farm: FarmSeen,
-  at: string,
-): Promise<Set<string | null>> {
+/** Reads one note and stores its facts; the plots whose facts may have changed are marked. */
+export async function readAndFile(db: Db, note: NoteRow, farm: FarmSeen, at: string): Promise<void> {
   const before = await plotsTouched(db, note.id);
   const reading: Reading = readNote(
     {
@@ -45,7 +40,7 @@ export async function readAndFile(
     { reader: READER_VERSION, readAt: at, reading: JSON.stringify(reading) },
     rows,
   );
-  return new Set([...before, ...rows.map((row) => row.plot)]);
+  await markStale(db, new Set([...before, ...rows.map((row) => row.plot)]));
 }
 
 /** Reads every note that an older reader read (or all), a hundred a transaction; tells how far it is. */
@@ -64,7 +59,6 @@ export async function readAllAgain(
     });
     progress(Math.min(from + 100, ids.length), ids.length);
   }
-  if (ids.length > 0) await fileFollowUps(diary, 'all');
   return ids.length;
 }
 

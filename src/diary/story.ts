@@ -10,6 +10,7 @@ import { photosOfNotes } from '../storage/photo-rows.ts';
 import type { NoteRow } from '../storage/tables.ts';
 import type { Diary } from './diary.ts';
 import { localToday, type Plot, readPlot } from './farm.ts';
+import { followUpsOfToday } from './file-follow-ups.ts';
 import { type FollowUpShown, openOnPlot } from './follow-up-lists.ts';
 import { grouped } from './grouped.ts';
 import { byList, type FactShown, type PhotoShown, showFact, showPhoto } from './shown.ts';
@@ -68,6 +69,7 @@ export async function story(diary: Diary, code: string, filter: StoryFilter = {}
   const plot = await readPlot(diary, code);
   if (!plot) return null;
   const { db } = diary;
+  await followUpsOfToday(diary);
   const today = await localToday(diary);
   const notes = await notesOf(db, code, filter);
   const page = notes.slice(0, NOTES_A_PAGE);

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { type FollowUp, type PersonStep, snapshotOf } from '../followups/item.ts';
 import type { Diary, Refusal } from './diary.ts';
 import { localNow } from './farm.ts';
-import { fileFollowUps } from './file-follow-ups.ts';
+import { markStale } from './file-follow-ups.ts';
 import { type FollowUpShown, followUpById } from './follow-up-lists.ts';
 import { isDay } from './season-entry.ts';
 
@@ -80,20 +80,22 @@ export async function takeStep(diary: Diary, written: StepInput): Promise<Follow
   if (!row) return { refused: 'That follow-up is not known any more: reload the list.', status: 404 };
   const item = JSON.parse(row.item) as FollowUp;
   const step = toStep(checked.data, item, await localNow(diary));
-  await diary.db
-    .insertInto('steps')
-    .values({
-      id: step.id,
-      item_id: item.id,
-      at: step.at,
-      by_whom: step.by,
-      kind: step.kind,
-      plot: item.plot,
-      step: JSON.stringify(step),
-    })
-    .onConflict((clash) => clash.column('id').doNothing())
-    .execute();
-  await fileFollowUps(diary, [item.plot]);
+  await diary.db.transaction().execute(async (db) => {
+    await db
+      .insertInto('steps')
+      .values({
+        id: step.id,
+        item_id: item.id,
+        at: step.at,
+        by_whom: step.by,
+        kind: step.kind,
+        plot: item.plot,
+        step: JSON.stringify(step),
+      })
+      .onConflict((clash) => clash.column('id').doNothing())
+      .execute();
+    await markStale(db, [item.plot]);
+  });
   return (
     (await followUpById(diary, item.id)) ?? {
       refused: 'The step is kept, but the follow-up moved: reload the list.',

@@ -19,6 +19,8 @@ export interface Tables {
   follow_ups: FollowUpRow;
   /** The day for which the follow-ups were last worked out, one row. */
   follow_ups_day: { id: string; day: string };
+  /** Plots to which something happened since their follow-ups were worked out; `` stands for no plot. */
+  follow_ups_stale: { plot: string };
   /** The farm's own rows of the look afterwards; where there are none, the table that it starts with rules. */
   look_after: { action: string; look_at: string; row: string; changed_at: string };
 }

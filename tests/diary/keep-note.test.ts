@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { type Diary, isRefusal } from '../../src/diary/diary.ts';
+import { followUpsOfToday } from '../../src/diary/file-follow-ups.ts';
 import { keepNote, type NoteKept } from '../../src/diary/keep-note.ts';
 import { developWaiting } from '../../src/diary/keep-photos.ts';
 import { notePage } from '../../src/diary/note-page.ts';
@@ -64,6 +65,7 @@ describe('a note is kept', () => {
     expect(NOTE.text.slice(weeds.evidence[0]!.start, weeds.evidence[0]!.end).toLowerCase()).toContain(
       'weeds',
     );
+    await followUpsOfToday(diary);
     const items = await diary.db.selectFrom('follow_ups').selectAll().execute();
     expect(items).toMatchObject([{ plot: 'B1', kind: 'hand_weed', state: 'open', due_to: '2031-07-18' }]);
   });
