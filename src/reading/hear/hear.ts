@@ -2,11 +2,11 @@
  * Reads misheard trade words as what was meant. Sound proposes, the words around decide, and every change carries
  * its evidence. Where the two do not agree the note stays as it is.
  */
-import type { FarmWords, Heard, PlotNamed } from '../record.ts';
+import type { Heard } from '../record.ts';
 import type { Token } from '../text.ts';
 import { applyProposals } from './apply-proposals.ts';
 import { proposeFarmWords } from './farm-words.ts';
-import { type Hearing, hearingOf, type Proposal } from './hearing.ts';
+import { type HearContext, type Hearing, hearingOf, type Proposal } from './hearing.ts';
 import { KNOWN_MISHEARINGS } from './known-mishearings.ts';
 import { indexRows, proposeByRows } from './mishearing-rows.ts';
 import { proposePlotWords } from './plot-words.ts';
@@ -16,14 +16,10 @@ import { proposeLetters } from './spelled-letters.ts';
 import { proposeByTerm } from './term-search.ts';
 import { proposeSlips } from './typed-slips.ts';
 
-export interface HearContext {
-  channel: 'typed' | 'dictated';
-  plots: PlotNamed[];
-  farmWords: FarmWords;
-}
-
 const KNOWN = indexRows(KNOWN_MISHEARINGS);
 const SMALL = indexRows(SMALL_WORDS);
+
+export type { HearContext };
 
 type Pass = (hearing: Hearing) => Proposal[];
 

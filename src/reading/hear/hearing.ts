@@ -1,6 +1,13 @@
 /** What the passes of a hearing look at: the words, which of them are settled, and what stands around a place. */
+
+import type { FarmWords, PlotNamed } from '../record.ts';
 import type { Token } from '../text.ts';
-import type { HearContext } from './hear.ts';
+
+export interface HearContext {
+  channel: 'typed' | 'dictated';
+  plots: PlotNamed[];
+  farmWords: FarmWords;
+}
 
 export interface Hearing {
   tokens: Token[];

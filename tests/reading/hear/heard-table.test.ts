@@ -6,8 +6,8 @@ import { NO_FARM_WORDS } from '../../../src/reading/record.ts';
 import { tokenise } from '../../../src/reading/text.ts';
 
 const PAGE = 'docs/reading/heard.md';
-const rows = readFileSync(PAGE, 'utf8')
-  .split('\n')
+const lines = readFileSync(PAGE, 'utf8').split('\n');
+const rows = lines
   .map((line, at) => ({
     line: at + 1,
     cells: line
@@ -15,6 +15,7 @@ const rows = readFileSync(PAGE, 'utf8')
       .slice(1, -1)
       .map((cell) => cell.trim()),
   }))
+  .slice(lines.indexOf('## Read as what was meant'))
   .filter(({ cells }) => cells.length > 0 && cells[0] !== 'Note' && !cells[0]!.startsWith('---'));
 const changed = rows.filter(({ cells }) => cells.length === 3);
 const kept = rows.filter(({ cells }) => cells.length === 1);
