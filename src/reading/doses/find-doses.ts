@@ -19,9 +19,9 @@ export interface DoseFound {
 export function findDoses(tokens: Token[], numbers: NumberFound[]): DoseFound[] {
   const found: DoseFound[] = [];
   const all = withOneOfAUnit(tokens, numbers);
-  for (const number of all) {
+  for (const [index, number] of all.entries()) {
     const dose = rateDose(tokens, number) ?? unitsOfN(tokens, number) ?? waterLevelDose(tokens, number);
-    if (dose && !isCorrected(tokens, dose.last, all)) found.push(dose);
+    if (dose && !isCorrected(tokens, dose.last, all, index + 1)) found.push(dose);
   }
   return found;
 }
@@ -203,8 +203,10 @@ function isPutOn(
 }
 
 /** `60 lb of N, no, make it 45`: the later figure stands. */
-function isCorrected(tokens: Token[], last: number, numbers: NumberFound[]): boolean {
-  const next = numbers.find((number) => number.first > last);
+function isCorrected(tokens: Token[], last: number, numbers: NumberFound[], from: number): boolean {
+  let index = from;
+  while ((numbers[index]?.first ?? last + 1) <= last) index++;
+  const next = numbers[index];
   if (!next || next.first - last > 14) return false;
   const between = tokens
     .slice(last + 1, next.first)

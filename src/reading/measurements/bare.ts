@@ -30,7 +30,7 @@ const NAMES: Partial<Record<Topic, Quantity>> = {
 /** What may stand between a name and its figure. */
 const JOINING = new Set(
   (
-    "did one t / ha tonnes square sq m2 lower higher too four three six eight is are was at about around of reading readings reads read says said shows showing show gives gave gave: = : - only now today the on it i got i've count counts average avg mean averages averaged maybe roughly nearly almost like some score value level again stands say just up here there this comes came to in a uh um er " +
+    "did one averaging t / ha tonnes square sq m2 lower higher too four three six eight is are was at about around of reading readings reads read says said shows showing show gives gave gave: = : - only now today the on it i got i've count counts average avg mean averages averaged maybe roughly nearly almost like some score value level again stands say just up here there this comes came to in a uh um er " +
     "he we they with has have having reached reaches touching touched measured for per hill plot all round morning , approx approximately number hit it's still and two five ten hills nos as per meter metre chart card already"
   ).split(' '),
 );
@@ -66,13 +66,9 @@ function nameBehind(around: Surroundings, number: NumberFound): Read[] | null {
     return read('water_table_depth', number.value, 'below');
   if (
     next === 'on' &&
-    !/^(the|a|an|this|that|each|every|it|one|its|top|my|our|average|monday|both|left|right|all)$/.test(
-      after,
-    ) &&
+    (after === 'it' || after === 'her' || endsHere(around, number.last + 2)) &&
     isWater(around, number)
   )
-    return read('water_depth', number.value, 'water-on');
-  if (next === 'on' && after === 'it' && isWater(around, number))
     return read('water_depth', number.value, 'water-on');
   if (!topic) return null;
   if (topic.topic === 'burrows') return read('burrows', number.value, 'burrows-counted');
@@ -246,7 +242,9 @@ function named(around: Surroundings, number: NumberFound, topic: TopicFound, end
   if (topic.topic === 'spacing' && !(value >= 8 && value <= 60)) return null;
   if (topic.topic === 'panicles') return panicles(around, number, between);
   if (topic.topic === 'temperature')
-    return isTemperature(around, number, said) ? read(quantity, celsius(value, false), 'named-before') : null;
+    return isTemperature(around, number, said)
+      ? read(quantity, celsius(value, isColdIn(said, value)), 'named-before')
+      : null;
   if (
     topic.topic === 'height' &&
     !(value >= 5 && value <= 200 && /^(height|ht|plant|canopy|tall|heigth|hight|tallest)$/.test(said))
@@ -262,7 +260,7 @@ function named(around: Surroundings, number: NumberFound, topic: TopicFound, end
 }
 
 const isWaterFigure = (around: Surroundings, number: NumberFound, said: string, between: string[]): boolean =>
-  /^(water|water's|flood|flood's|depth|standing|tubig|pani)$/.test(said) &&
+  /^(water|water's|flood|flood's|depth|standing|tubig|pani|wtr|h2o)$/.test(said) &&
   number.value <= 60 &&
   between.every((word) => /^(is|at|level|depth|about|around|now|only|still|,|:|=|maybe|of)$/.test(word)) &&
   endsHere(around, number.last + 1);
@@ -273,6 +271,9 @@ function panicles(around: Surroundings, number: NumberFound, between: string[]):
     ? read('panicles_per_m2', number.value, 'panicles-counted')
     : null;
 }
+
+/** A low above 35 can only be in Fahrenheit where rice grows. */
+const isColdIn = (said: string, value: number): boolean => /^(low|min|minimum)$/.test(said) && value > 35;
 
 const isTemperature = (around: Surroundings, number: NumberFound, said: string): boolean =>
   number.value >= 5 &&

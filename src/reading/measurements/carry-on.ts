@@ -10,6 +10,8 @@ import { celsius } from './temperatures.ts';
 
 /** Words that join figures of one kind, or lead from one plot or place to the next figure. */
 const JOINS = new Set([
+  '(',
+  ')',
   ',',
   'and',
   'or',

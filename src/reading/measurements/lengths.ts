@@ -59,6 +59,8 @@ export const readLength: ReadFigure = (around, number, shape) => {
     (shape.unit.name === 'mm' && hasRain)
   )
     return read('rainfall', tidy(value * 10), 'rain');
+  if (isRainOvernight(around, number, shape.last))
+    return read('rainfall', tidy(value * 10), 'rain-overnight');
   if (shape.unit.name === 'mm') return readMillimetres(around, number, shape.last, value);
   if (/^(water|flood|floodwater)$/.test(afterOf)) return read('water_depth', value, 'depth-of-water');
   const topic = nearestTopic(around, number.first, shape.last, LENGTH_TOPICS, 'clause')?.topic;
@@ -102,6 +104,20 @@ function isOnTheField(around: Surroundings, last: number): boolean {
 }
 
 const tidy = (value: number): number => Number(value.toPrecision(6));
+
+/** `we got 2 inches last nite`: rain, where nothing else is spoken of. */
+function isRainOvernight(around: Surroundings, number: NumberFound, last: number): boolean {
+  if (
+    !/^(got|had|caught)$/.test(wordOf(around, number.first - 1)) &&
+    !/^(got|had|caught)$/.test(wordOf(around, number.first - 2))
+  )
+    return false;
+  const behindIt = `${wordOf(around, last + 1)} ${wordOf(around, last + 2)}`;
+  return (
+    /^(last (night|nite|nyt|evening)|overnight|in the|yesterday)/.test(behindIt) &&
+    nearestTopic(around, number.first, last, LENGTH_TOPICS, 'clause') === null
+  );
+}
 
 /** `ten centimetre taller`, `six inches shorter than`, `lost two inches`, `dropped 3 cm`: a change, no state. */
 function isDifference(around: Surroundings, number: NumberFound, said: string): boolean {

@@ -252,7 +252,7 @@ function wholeBefore(around: Surroundings, first: number): Whole {
 const LESS =
   /^(less|more|fewer|of\s*a|bigger|smaller|again|as|past|empty|full|day|time|hour|hours|way|an|bag|a|asleep|hearted)$/;
 const WORKED =
-  /^(weed|weeded|weeding|did|done|do|finished|finish|planted|plant|sprayed|spray|cut|harvested|topdressed|puddled|ploughed|plowed|dragged|levelled|other|took|used|takes|cover|bottom|top|west|east|north|south|first|second|last|roadside|lower|upper|left|right|near|far|back|front|inner|outer|that|this|his|one|western|eastern|northern|southern)$/;
+  /^(weed|weeded|weeding|did|done|do|finished|finish|planted|plant|sprayed|spray|cut|harvested|topdressed|puddled|ploughed|plowed|dragged|levelled|other|took|used|takes|bottom|top|west|east|north|south|first|second|last|roadside|lower|upper|left|right|near|far|back|front|inner|outer|that|this|his|one|western|eastern|northern|southern)$/;
 
 /** `half of it drowned`, `about half headed`, `a third of the plot lodged`, `a tenth of the hills`, `heads are coming about a third`. */
 function readFraction(around: Surroundings, number: NumberFound, percent: number): Read[] {

@@ -34,7 +34,7 @@ const COUNTED = new Set(
 
 const NEVER_A_READING = new Set(
   (
-    'dat das dap days day weeks week wks wk months month years hours hour hrs minutes minute min am pm times people persons workers labour labourers laborers women men boys girls pax traps rats sacks plots plot points places spots photos samples ' +
+    'dat das dap days day weeks week wks wk months month years hours hour hrs minutes minute am pm times people persons workers labour labourers laborers women men boys girls pax traps rats sacks plots plot points places spots photos samples ' +
     "readings leaves leaf nodes o th st nd rd mph km trucks rupees pesos dollars taka o'clock oclock clock d a.m p.m hands ladies guys fellas loads trips bundles steps paces rounds passes"
   ).split(' '),
 );

@@ -43,7 +43,7 @@ export type Topic =
 export const TOPICS = treeOf<Topic>([
   ...phrasesOf('cover, covered, covers, covering, ground cover, cover of weeds', 'cover' as Topic),
   ...phrasesOf(
-    'moisture, mc, moisture content, grain moisture, m c, moist, humidity of the grain',
+    "moisture, mc, moisture content, grain moisture, moisture's, m c, moist, humidity of the grain",
     'moisture' as Topic,
   ),
   ...phrasesOf(
@@ -111,7 +111,7 @@ export const TOPICS = treeOf<Topic>([
     'tube' as Topic,
   ),
   ...phrasesOf(
-    "water, waters, water's, water'll, valve, board, flood, flood's, floodwater, standing water, standing, ponded, ponding, water depth, water level, flooded to, paddy water, flood depth, tubig, pani, eau, deep water, submergence, pond",
+    "water, waters, water's, wtr, wtr lvl, h2o, water lvl, water'll, valve, board, flood, flood's, floodwater, standing water, standing, ponded, ponding, water depth, water level, flooded to, paddy water, flood depth, tubig, pani, eau, deep water, submergence, pond",
     'water' as Topic,
   ),
   ...phrasesOf(

@@ -36,11 +36,25 @@ export interface NumberFound {
 export function findNumbers(tokens: Token[]): NumberFound[] {
   const found: NumberFound[] = [];
   for (let at = 0; at < tokens.length; ) {
-    const number = readNumber(tokens, at);
-    if (number) found.push(number);
+    const listed = readCommaList(tokens, at);
+    const number = listed?.at(-1) ?? readNumber(tokens, at);
+    if (number) found.push(...(listed ?? [number]));
     at = number ? number.last + 1 : at + 1;
   }
   return joinShares(tokens, found);
+}
+
+/** `17,19,15` written without spaces stands as one token: three readings, not a number in thousands. */
+function readCommaList(tokens: Token[], at: number): NumberFound[] | null {
+  const parts = tokens[at]?.lower.split(',') ?? [];
+  if (
+    parts.length < 3 ||
+    parts.length > 40 ||
+    !parts.every((part) => /^\d+(\.\d+)?$/.test(part)) ||
+    parts.slice(1).every((part) => /^\d{3}$/.test(part))
+  )
+    return null;
+  return parts.map((part) => ({ first: at, last: at, value: Number(part), form: 'cardinal' }));
 }
 
 function readNumber(tokens: Token[], at: number): NumberFound | null {
@@ -372,15 +386,19 @@ const BETWEEN_REVERSED = new Set([
   'checked',
   'walked',
   'looked',
+  'sampled',
+  'counted',
+  'inspected',
+  'examined',
 ]);
+
+const opensShare = (tokens: Token[], whole: NumberFound): boolean =>
+  /^(in|of|from|among|over|on)$/.test(tokens[whole.first - 1]?.lower ?? '') ||
+  /^(checked|counted|walked|sampled|inspected|examined)$/.test(tokens[whole.last + 2]?.lower ?? '');
 
 /** `in 300 hills I found one off-type`, `of 20 hills 3 were cut`. */
 function isReversedShare(tokens: Token[], whole: NumberFound, part: NumberFound): boolean {
-  if (
-    !/^(in|of|from|among|over|on)$/.test(tokens[whole.first - 1]?.lower ?? '') ||
-    !WHOLE_THINGS.has(tokens[whole.last + 1]?.lower ?? '')
-  )
-    return false;
+  if (!opensShare(tokens, whole) || !WHOLE_THINGS.has(tokens[whole.last + 1]?.lower ?? '')) return false;
   if (
     !isCount(whole) ||
     !isCount(part) ||
