@@ -98,7 +98,8 @@ function isName(passage: Passage, at: number, plain: string): boolean {
         passage.walls[at + 1] !== 0 ||
         next === '' ||
         /^(tomorrow|today|tonight|about|that|and|the|for)$/.test(next))) ||
-    (/^(will|'ll)$/.test(next) && passage.walls[at]! >= 1) ||
+    (/^(will|must|shall)$/.test(next) && passage.note.channel === 'dictated') ||
+    (/'s$/.test(token.lower) && /^(to|going|gonna|coming|gotta|on)$/.test(next)) ||
     token.lower.endsWith("'ll")
   );
 }

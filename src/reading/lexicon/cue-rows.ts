@@ -38,7 +38,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "=no, no sign|trace|evidence|hint|symptom of, not any, no any, zero, =0, nil, without any?, free of|from, clean of|from, clear of, none of the?, not a single, not one, never saw|seen any?, nary a?, neither, nor, no visible|obvious|real|active|apparent|new|serious, no more sign of, lack any, =n't any, ain't no|any, ain't, nothing like, devoid of, no such thing as, no live, not even one|a",
+      "=no, no sign|trace|evidence|hint|symptom of, not any, no any, zero, =0, nil, without any?, free of|from, clean of|from, clear of, none of the?, not a single, not one, never saw|seen any?, nary a?, neither, nor, no visible|obvious|real|active|apparent|new|serious, no more sign of, lack any, =n't any, ain't no|any, ain't, nothing like, devoid of, no such thing as, nothing, nothing actually|really|else?, walang, wala pang, without real, no live, not even one|a",
   },
   {
     id: 'not seen …',
@@ -56,7 +56,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'touch',
     words:
-      "=none, :? =nil, =zero, =0, absent, not found|seen|there|present|visible|noticed|detected|observed, be? not found|seen|there|present|visible|observed|noticed|detected, i'm|am not seeing|finding|see any?, not one, not any, nowhere, could not be? found|seen, not yet seen|found|come|came|there, be? absent, zero, none seen|found|yet|to be? seen, be? nil, wala, wala na, haven't come|shown|arrived, have not come|shown|arrived yet?, hasn't come|shown, has not come, not come|arrived yet, i don't see any?, i didn't see any?, i see none, i saw none, i could not find, i couldn't find, not a problem here, no where",
+      "=none, none yet|so? far?, nothing, nothing yet, zero for, not a one, :? =nil, =zero, =0, absent, not found|seen|there|present|visible|noticed|detected|observed, be? not found|seen|there|present|visible|observed|noticed|detected, i'm|am not seeing|finding|see any?, not one, not any, nowhere, could not be? found|seen, not yet seen|found|come|came|there, be? absent, zero, none seen|found|yet|to be? seen, be? nil, wala, wala na, haven't come|shown|arrived, have not come|shown|arrived yet?, hasn't come|shown, has not come, not come|arrived yet, i don't see any?, i didn't see any?, i see none, i saw none, i could not find, i couldn't find, not a problem here, no where",
   },
   { id: '… no', says: 'absent', on: 'finding', side: 'before', reach: 'touch', words: '=no' },
   // Was there and is gone
@@ -86,7 +86,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "maybe, may be, mebbe, perhaps, possibly, possible, probably, probable, might be|have, could be|have, might well be, may have|well, think, i|we think it? be?, i reckon, reckon, guess, i'd guess, suspect, suspected, suspicion of, suspecting, looks|look like, it looks|looked like, looking like, seems|seem like|to be?, seems, appears to be?, appear to be, smells like, sounds like, feels like, resembles, similar to, not sure if|whether|but|it's, unsure if|whether, wonder if|whether, wondering if|whether, whether, is it, could it be, might it be, likely, some kind of, kind of looks like, i|we believe, i'd say, presumably, if i'm not wrong, i fear, i'm afraid it's, i assume, what looks|appears like|to be?, signs that look like, idk if, dunno if, hard to say if|whether, can't tell if|whether|is, cannot tell if|whether, can't rule out, cannot exclude, cannot rule out, suspicious, or maybe, it may|might|could be, must be, apparently",
+      "maybe, may be, mebbe, what i took for, perhaps, possibly, possible, probably, probable, might be|have, could be|have, might well be, may have|well, think, i|we think it? be?, i reckon, reckon, guess, i'd guess, suspect, suspected, suspicion of, suspecting, looks|look like, it looks|looked like, looking like, seems|seem like|to be?, seems, appears to be?, appear to be, smells like, sounds like, feels like, resembles, similar to, not sure if|whether|but|it's, unsure if|whether, wonder if|whether, wondering if|whether, whether, is it, could it be, might it be, likely, some kind of, kind of looks like, i|we believe, i'd say, presumably, if i'm not wrong, i fear, i'm afraid it's, i assume, what looks|appears like|to be?, signs that look like, idk if, dunno if, hard to say if|whether, can't tell if|whether|is, cannot tell if|whether, can't rule out, cannot exclude, cannot rule out, suspicious, or maybe, it may|might|could be, must be, apparently",
   },
   {
     id: '… maybe',
@@ -105,7 +105,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "risk|danger|threat|chance of, at risk of|from, prone to, susceptible to, vulnerable to, liable to, likely to, about to, watch|look out? for, watch out for, watch, beware of?, careful of|with, on the lookout for, worry|worried|worries|concern|concerned|concerns about|of|for, afraid of|it|the|this, fear of|that, expect|expecting, if not then, apt to, want to, wants to, liable for, a lot of|real danger of, invites, inviting, asking for, tend to, bound to, ready to, be going to, risk that, fit to, on the verge of, may get|have|see",
+      "risk|danger|threat|chance of, scared of, prob, probably, at risk of|from, prone to, susceptible to, vulnerable to, liable to, likely to, about to, watch|look out? for, watch out for, watch, beware of?, careful of|with, on the lookout for, worry|worried|worries|concern|concerned|concerns about|of|for, afraid of|it|the|this, fear of|that, expect|expecting, if not then, apt to, want to, wants to, liable for, a lot of|real danger of, invites, inviting, asking for, tend to, bound to, ready to, be going to, risk that, fit to, on the verge of, may get|have|see",
   },
   {
     id: 'may …',
@@ -162,7 +162,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "=no, not, =don't, dont, =do not, won't, wont, =will not, =n't, no need to|for|of|two|too?, not worth a|the|it|another?, too late to|for|now?, no sense, no sense in, no point in?, no use, rather than, instead of, without, cancel, cancelled, canceled, skip, skip the, hold off on?, hold the?, stop, forget, never mind, not going to, decided against|not to, no longer need, needn't, need not, leave the =spraying|weeding|topdressing|draining, avoid, postpone, put off, must not, mustn't, can't, cannot, cant, not yet, no more, delay, no =second, forgo, call off, called off, called the off, refuse to, against, no reason to|for, not enough to justify|warrant, doesn't|don't|does|do not? warrant|justify|need|deserve|pay|require a|any?, there's no|not enough, not gonna, ain't gonna, aint gonna, not bother|bothering with?, won't bother with?, no money for, no budget for, not recommend|recommended|advise|advised|allowed, not be? justified, ruled out, rule out, no call for, keep the? away from, hardly worth, isn't|aren't|wasn't worth, let's|let us not, said|say no to|replant?, know need|worth, save the, scrap the, drop the, spare the, no cause for|to, we skip, leave off, not doing|do any, never",
+      "=no, not, =don't, dont, =do not, won't, wont, =will not, =n't, no need to|for|of|two|too?, not worth a|the|it|another?, too late to|for|now?, no sense, no sense in, no point in?, no use, rather than, instead of, without, cancel, cancelled, canceled, skip, skip the, hold off on?, hold the?, stop, forget, never mind, not going to, was|were going to|thinking, =no we|more, decided against|not to, no longer need, needn't, need not, leave the =spraying|weeding|topdressing|draining, avoid, postpone, put off, must not, mustn't, can't, cannot, cant, not yet, no more, delay, no =second, forgo, call off, called off, called the off, refuse to, against, no reason to|for, not enough to justify|warrant, doesn't|don't|does|do not? warrant|justify|need|deserve|pay|require a|any?, there's no|not enough, not gonna, ain't gonna, aint gonna, not bother|bothering with?, won't bother with?, no money for, no budget for, not recommend|recommended|advise|advised|allowed, not be? justified, ruled out, rule out, no call for, keep the? away from, hardly worth, isn't|aren't|wasn't worth, let's|let us not, said|say no to|replant?, know need|worth, save the, scrap the, drop the, spare the, no cause for|to, we skip, leave off, not doing|do any, never",
   },
   {
     id: '… not needed',
@@ -171,7 +171,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'clause',
     words:
-      "be off, be? not needed|necessary|required|justified|warranted|worth|recommended|allowed|advised, not needed|necessary|required|justified|warranted, be? not be? justified|warranted|worth|needed, isn't|aren't|wasn't|isnt needed|necessary|required|justified|warranted|worth, be? unnecessary|pointless, can|must|will|should|could wait, can|will have to wait, be? out of the question, cancelled, canceled, not worth it|the?, won't pay, doesn't pay, would|will|won't not? pay, no use, too late, be? too late, forbidden, not allowed, off the table, would be a? waste, be? a waste, can be skipped, be? called off, be? postponed, no more, not now, not this time, ? no, ? =no, ? not worth, ? not needed, ? nah, ? nope, ? not yet, ? too late, holds off, be? ruled out, makes|make no sense, not an option, wouldn't help|pay, won't help, will not help|pay, be? overkill, no thanks, be? not my|our job, would do more harm, not before, not yet",
+      "be off, be? not needed|necessary|required|justified|warranted|worth|recommended|allowed|advised, not needed|necessary|required|justified|warranted, be? not be? justified|warranted|worth|needed, isn't|aren't|wasn't|isnt needed|necessary|required|justified|warranted|worth, be? unnecessary|pointless, can|must|will|should|could wait, can|will have to wait, be? out of the question, cancelled, canceled, not worth it|the?, won't pay, doesn't pay, would|will|won't not? pay, no use, too late, be? too late, forbidden, not allowed, off the table, would be a? waste, be? a waste, can be skipped, be? called off, be? postponed, no more, no need, no too|money|time, not now, not this time, ? no, ? =no, ? not worth, ? not needed, ? nah, ? nope, ? not yet, ? too late, holds off, be? ruled out, makes|make no sense, not an option, wouldn't help|pay, won't help, will not help|pay, be? overkill, no thanks, be? not my|our job, would do more harm, not before, not yet",
   },
   // Work that has happened
   {

@@ -10,6 +10,7 @@ export const NOT_NAMES = new Set(
    good bad fine nice same next last first second third early late new old big small large little left right upper lower top bottom middle inside outside near far along around over under above below between during
    barnyard sedge sprangletop monochoria hopper hoppers brown green yellow white black red sheath neck stem false bacterial golden apple for to of in on at by with from as or nor than up down off out again back away already yet ago please sorry thanks thank morning afternoon evening night noon day week month year season
    need needs hand fresh soon stop start sample full must plus like hello hi dear kindly note round weather clear fine sunny cloudy canal bund road school mission tail upland french fish bamboo raised mulch
+  that's it's there's who's what's he's she's here's let's which river cyclone fever army rats people plane pump gun side which year bund bond crop rice rain sun combine insects worms leaves tips
   zinc potash iron sulphate fertilizer fertiliser herbicide fungicide insecticide granule dry wet hot cold pale lodging lodged leaning flat missing gap gaps spotted nobody somebody everyone anyone everybody someone note walk round visit report sample samples machine combine tractor pump plane rig`.split(
     /\s+/,
   ),

@@ -33,7 +33,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   },
   {
     kind: 'uneven_stand',
-    words: `uneven, patchy, ragged, raggedy, thick and|n|& thin, irregular, not =even, not uniform, spotty, ratty, streaky stand|growth, stunted patch|area|strip|plant|hill, =stunted, up and down stand, different|various|all height|size|heights|sizes, growth be? not =even,
+    words: `uneven, patchy, ragged, raggedy, thick and|n|& thin, irregular, not =even, not uniform|regular, dense then thin, spotty, ratty, streaky stand|growth, stunted patch|area|strip|plant|hill, =stunted, up and down stand, different|various|all height|size|heights|sizes, growth be? not =even,
       bumpy stand, unequal, thin stand|patch|spot|area, stand be? =thin, sparse stand|patch, short patch|strip|area, wavy growth|stand, sickly patch, lag|lagging patch, poor growth, growth be? poor, short in strip|patch|streak, stunting, checkered, mixed height, behind in patch`,
   },
   // Weeds
@@ -82,20 +82,20 @@ export const PROBLEMS: readonly ProblemRow[] = [
   { kind: 'weeds', taxon: 'eclipta', words: 'eclipta, false daisy' },
   {
     kind: 'weeds',
-    words: `=weeds, =weed, =weedy, weed pressure|growth|flush|cover|population, weediness, sedge, nutsedge, nut sedge, nutgrass, nut grass, water grass, watergrass, duck salad, ducksalad, escape of? grass?, =escapes, arrowhead, cattail, bulrush, spikerush, spike rush, smartweed,
+    words: `=weeds, =weed, damo, adventices, mauvaises herbes, =weedy, weed pressure|growth|flush|cover|population, weediness, sedge, nutsedge, nut sedge, nutgrass, nut grass, water grass, watergrass, duck salad, ducksalad, escape of? grass?, =escapes, arrowhead, cattail, bulrush, spikerush, spike rush, smartweed,
       morning glory, coffee bean, sesbania, hemp sesbania, indigo, alligator weed, alligatorweed, signalgrass, signal grass, broadleaf signalgrass, crabgrass, crab grass, dayflower, jointvetch, joint vetch, red stem, redstem, water hyacinth, water lily, water fern, azolla,
       echinochloa, cyperus, broadleaf, broad leaf weed?, broadleaf weed, broad leaves, grass weed|patch|clump, weed grass, =grassy, striga, witchweed, mimosa, bermuda grass, knotgrass, paspalum, paragrass, goosegrass, goose grass, itchgrass, torpedo grass, palmer, pigweed, cocklebur, starfruit, sagittaria, heteranthera, mud plantain, ammannia, rotala, scirpus, bog bulrush, wild grass, unwanted grass, heavy|thick|full with|of|in grass, grass be? come|coming|growing, new grass, grass be? tall|thick, much|more|plenty|many grass, some|few grass, algae, scum, moss`,
   },
   // Rodents and birds
   {
     kind: 'rodents',
-    words: `rat, mouse, vole, bandicoot, rodent, mole rat, cane rat, grasscutter, field rat, cut by rat, marsh rat, muskrat, squirrel, nutria, mark of rat`,
+    words: `rat, mouse, daga, souris, vole, bandicoot, rodent, mole rat, cane rat, grasscutter, field rat, cut by rat, marsh rat, muskrat, squirrel, nutria, mark of rat`,
   },
   {
     kind: 'rodents',
     sign: true,
     words: `live|active|fresh|new|open|rat burrow|hole, burrow, rat hole|sign|damage|run|runway, runway, droppings, rat droppings, cut|gnawed|chewed|clipped tiller|stem|stool|hill, tiller|hill|stool|stem|panicle cut|gnawed|chewed, tiller be? cut,
-      fresh|new|old cut|cuts|cutting|cuttings|gnawing, cut at 45, gnawed|gnawing, hill be? cut, rat cut|bite, slantwise cut, stem be? cut, tail|foot print`,
+      fresh|new|old cut|cuts|cutting|cuttings|gnawing, cut at 45, rat|rats have? cut, gnawed|gnawing, hill be? cut, rat cut|bite, slantwise cut, stem be? cut, tail|foot print`,
   },
   {
     kind: 'birds',
@@ -209,11 +209,11 @@ export const PROBLEMS: readonly ProblemRow[] = [
   // Water
   {
     kind: 'dry',
-    words: `dry spot|patch|corner|end|area|soil|ground|side, be|looks|getting|is|are|bone|too|very|so|going|gone|went|all|quite|still|already =dry, =dry, drying out|up, dried out|up, crack, cracking, cracked, hairline crack, soil|ground crack, wilt, wilting, leaf|leaves roll|rolling|rolled|curl|curled|curling, rolled|rolling|curled leaf|leaves, leaf rolling, rolling, drought, drought stress, water stress, parched, thirsty, dusty, water be? nil|finished|gone, no standing? water, out of water, ran out of water, water be? not there|enough|reach|reaching, not enough water, short of water, water short|shortage, lack of water, water be? all? gone, no water on, soil be? hard, water be over, lost|losing its? water, moisture stress, desiccated, went dry, starved of water, high and dry, tank dry, fired up, sucking air, less water, scarcity of water`,
+    words: `dry spot|patch|corner|end|area|soil|ground|side, be|looks|getting|is|are|bone|too|very|so|going|gone|went|all|quite|still|already =dry, =dry, drying out|up, dried out|up, crack, cracking, cracked, hairline crack, soil|ground crack, wilt, wilting, leaf|leaves roll|rolling|rolled|curl|curled|curling, rolled|rolling|curled leaf|leaves, leaf rolling, rolling, drought, drought stress, water stress, parched, thirsty, dusty, water be? nil|finished|gone, no standing? water, out of water, ran out of water, water be? not there|enough|reach|reaching, not enough water, short of water, water short|shortage, lack of water, water be? all? gone, no water on, soil be? hard, water be over, lost|losing its? water, moisture stress, desiccated, went dry, starved of water, high and dry, tank dry, fired up, sucking air, scarcity of water`,
   },
   {
     kind: 'flooded',
-    words: `submerged, submergence, under the? water, underwater, waterlogged, water logged, water logging, waterlogging, flooded out|over, be|is|are =flooded, ponded|ponding|pond, too much water, too deep, water be? too much|high|deep, drown, drowning, drowned out?, overtop, overtopped, overflow, inundated, inundation, swamped, can't|cannot|wo =drain|shed, can't|won't|cannot drain|shed it? water?, cannot|not|poorly|slow drain|draining|drained, be =under, covered by|with|in water, water be over the? top|leaf|plant|head|bund|levee|tip, over the tips, excess water, water covered|covers|has covered, it has covered, deep water|flooding, water stagnation, stagnant water, stagnation, standing in water, sitting in water, soaked, saturated, sodden, soggy, flash flood, flood damage, the flood be? finished|over|gone, a flood`,
+    words: `submerged, submergence, under the? water, underwater, waterlogged, water logged, water logging, waterlogging, flooded out|over, be|is|are =flooded, ponded|ponding, too much water, too deep, water be? too much|high|deep, drown, drowning, drowned out?, overtop, overtopped, overflow, inundated, inundation, swamped, can't|cannot|wo =drain|shed, can't|won't|cannot drain|shed it? water?, cannot|not|poorly|slow drain|draining|drained, be =under, covered by|with|in water, water be over the? top|leaf|plant|head|bund|levee|tip, over the tips, excess water, water covered|covers|has covered, it has covered, deep water|flooding, water stagnation, stagnant water, stagnation, standing in water, sitting in water, soaked, saturated, sodden, soggy, flash flood, flood damage, the flood be? finished|over|gone, a flood`,
   },
   {
     kind: 'seepage',

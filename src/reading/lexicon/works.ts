@@ -21,6 +21,9 @@ export const WORKS: readonly WorkRow[] = [
     kind: 'hand_weed',
     verb: `hand weed
       weed by hand
+      chip|hook|grub it|em|them|out|by
+      chip
+      send ..3 to weed
       =weed out|up|it|this|that|the|them|again|both|all|here|half|first|before|after|now|today|tomorrow
       =weeded
       hoe
@@ -45,6 +48,7 @@ export const WORKS: readonly WorkRow[] = [
       weeding gang|crew|labour
       handweeding
       hand hoeing
+      chipping|=chipping ..1 gang?
       {people} ..2 for weeding`,
     yes: ['hand weed this by Friday', 'the women weeded it on Monday', 'pull the sedges tomorrow'],
     no: ['weeds are thick', 'weed pressure is low'],
@@ -151,6 +155,8 @@ export const WORKS: readonly WorkRow[] = [
       let|put|bring|take|run|get|give|add|pump|send|turn ..3 {water} ..2 in|on|back|up|over|into|onto|again|to
       let|put|give|add|pump|send|run|keep|hold|get ..4 water
       bring|raise|top|lift|hold|keep|pull ..3 {water} up|higher|at|on
+      bring|take|raise it|her|them|him|this up
+      keep|put|hold ..3 inch|inches|cm|centimetre|centimetres|centimeters ..3 on
       raise ..2 {water}
       hold|keep ..3 # ..2 water
       open ..3 {inlet}
@@ -196,6 +202,8 @@ export const WORKS: readonly WorkRow[] = [
       lower it|level|water|the water
       lower ..2 {water}
       draw down ..2 water?
+      let|bring|take|pull it|her|them|him|this down
+      =brought down to
       dry ..2 down|off|it|back
       let ..2 dry
       release ..2 water
@@ -256,13 +264,16 @@ export const WORKS: readonly WorkRow[] = [
       hand pick|collect`,
     objectFirst: `{snail} ..3 =picked|=collected|=crushed
       duck|ducks go|goes|went in|into
-      snail bait|pellets ..3 =put|=spread|=applied`,
+      snail bait|pellets ..3 =put|=spread|=applied
+      copper ..1 goes|went on|out|in
+      done for snails`,
     noun: `snail bait|pellets|picking|control|collection
       molluscicide
       hand picking|collection
       =picking
       duck|ducks in
-      metaldehyde|niclosamide|saponin`,
+      metaldehyde|niclosamide|saponin
+      copper`,
     yes: ['pick the snails tonight', 'snail bait tomorrow', 'we picked up the snails on Monday'],
     no: ['pick up the phone', 'ducks are eating the grain'],
   },
@@ -270,7 +281,8 @@ export const WORKS: readonly WorkRow[] = [
     id: 'scare-birds',
     kind: 'scare_birds',
     verb: `scare|shoo|frighten ..3 {bird}|them|it|off|away|from
-      scare
+      =scare|=scaring
+      going out with ..2 gun|cannon|net|drum
       shout at|them|from
       net ..2 it|end|side|that|the|plot
       =netted|=netting
@@ -371,7 +383,9 @@ export const WORKS: readonly WorkRow[] = [
       second look
       go|will go tomorrow
       give it another look
-      look
+      to|will|'ll =look
+      only watch
+      =watch only
       confirm`,
     noun: `another|second|closer look|visit|check|inspection
       recheck|reinspection|inspection
@@ -423,13 +437,16 @@ export const WORKS: readonly WorkRow[] = [
       =cutting
       crop cut|cutting
       bring it in
+      take|took ..4 off
+      =came|=comes|=come off yesterday|today|tomorrow|on|at|this|saturday|monday|friday
+      gets|get cut
       =cut
       finish it
       take it off
       shell
       =harvested|=threshed|=reaped|=combined`,
     objectFirst: `plot|field|bay|rice|block|strip|crop ..3 =cut|=harvested|=threshed|=reaped|=combined
-      combine|combiner|harvester|thresher|cutter ..3 coming|comes|come|booked|arrives|free|here|in`,
+      combine|combiner|harvester|thresher|cutter|header ..3 =coming|=comes|=come|=booked|=arrives|=goes`,
     noun: `harvest|=harvesting
       crop cut|cutting|cuts
       =cutting
@@ -470,7 +487,9 @@ export const WORKS: readonly WorkRow[] = [
   {
     id: 'plant',
     kind: 'plant',
-    verb: `transplant|sow|drill
+    verb: `transplant|sow
+      =drilled|=drilling|=drill it|this|the|on|tomorrow
+      planted na
       plant it|this|that|the|on|tomorrow|today|next|by|from|plot|here|in|all|them|again?|monday|tuesday|wednesday|thursday|friday|saturday|sunday
       =planted|=transplanted|=seeded|=sown|=sowed|=drilled
       =seed|=seeding it|this|the|tomorrow|on|by|next
@@ -514,7 +533,6 @@ export const WORKS: readonly WorkRow[] = [
       ignore
       let ..2 be
       do nothing
-      =leave
       sit tight
       not touching
       wait and see|watch
@@ -522,7 +540,7 @@ export const WORKS: readonly WorkRow[] = [
       nothing for it
       put up with
       accept it|this|that
-      just leave
+      just =leave
       tolerate
       let nature`,
     noun: `nothing to be? do|done

@@ -106,13 +106,18 @@ function isOrdinaryPair({ tokens }: Words, at: number, last: number): boolean {
   if (last === at) return false;
   const first = tokens[at]!.lower;
   const end = tokens[last]!.lower;
-  if (first === 'a' && last === at + 1 && !/^\d+$/.test(end)) return true;
-  if (first === 'a' && tokens[at]!.text === 'a' && tokens[last]!.start > tokens[at]!.end) return true;
+  if (first === 'a' && last === at + 1) return isArticle(tokens, last);
   return (
     ['be', 'see', 'are', 'you', 'i', 'we', 'why'].includes(first) &&
     ['to', 'too', 'for', 'won', 'ate', 'one'].includes(end)
   );
 }
+
+/** `a two inch gap`: what is counted follows; `a two almost there`: a plot. */
+const isArticle = (tokens: Token[], last: number): boolean => {
+  const next = tokens[last + 1]?.lower ?? '';
+  return tokens[last]!.kind === 'number' ? !/^[A-Z]/.test(tokens[last - 1]!.text) : next === '-' || /^(inch|foot|day|week|leaf|meter|metre|cm|person|man|hour|time|way|third|of)/.test(next);
+};
 
 const ALL_BEFORE = new Set(['all', 'every', 'each', 'whole', 'entire']);
 const ALL_AFTER = new Set(

@@ -8,13 +8,13 @@ export function statusFromWords(passage: Passage, work: WorkToSettle): ActionSta
   const says = new Set(cues.filter((cue) => cue.row.id !== 'is …ing').map(({ row }) => row.says));
   if (says.has('later') || says.has('general') || says.has('past')) return null;
   if (kind === 'leave') return says.has('ruled_out') && work.mention.form === 'verb' ? null : 'planned';
-  if (says.has('ruled_out') && !isElementTalk(passage, work)) return 'ruled_out';
+  if (says.has('ruled_out') && !isElementTalk(passage, work)) return isPutOff(passage, work) ? 'planned' : 'ruled_out';
   if (isElementTalk(passage, work)) return null;
   const asked = isQuestion(passage, work);
   if (asked && !says.has('done')) return 'proposed';
   const within = statusWithin(passage, work);
   if (within) return within;
-  const nearest = nearestStatus(work);
+  const nearest = nearestStatus(passage, work);
   const { time } = work;
   const pastOnly = time !== null && time.done !== null && time.toCome === null;
   const futureOnly = time !== null && time.toCome !== null && time.done === null;
@@ -30,12 +30,17 @@ function isElementTalk(passage: Passage, { mention, cues, dose }: WorkToSettle):
   return cues.some(({ first }) => /^(maybe|perhaps|think|thinking|possibly|probably|not|short|could|might|may|would|likely)$/.test(passage.tokens[first]!.lower)) && !/^(no|hold|skip)$/.test(passage.tokens[mention.first - 1]?.lower ?? '');
 }
 
+/** `no irrigation till Friday`, `water can wait till Saturday`: put off to a day. */
+const isPutOff = (passage: Passage, { time }: WorkToSettle): boolean =>
+  time?.toCome != null && 'from' in time.toCome && [time.first, time.first - 1].some((at) => /^(till|until|til|to|for)$/.test(passage.tokens[at]?.lower ?? '') && /^(till|until|til)$/.test(passage.tokens[at]!.lower));
+
 /** The cue that stands nearest; those in front of the work count before those behind it. */
-function nearestStatus({ cues, mention }: WorkToSettle): ActionStatus | null {
+function nearestStatus(passage: Passage, { cues, mention }: WorkToSettle): ActionStatus | null {
   let best: ActionStatus | null = null;
   let bestCost = Number.POSITIVE_INFINITY;
   for (const { row, first, last } of cues) {
     if (row.id === 'is …ing' && mention.tense !== 'ing') continue;
+    if (row.says === 'done' && /^(have|has|had)$/.test(passage.tokens[first]!.lower) && /^(will|must|to|should|could|would|might)$|'ll$|'d$/.test(passage.tokens[first - 1]?.lower ?? '')) continue;
     if (row.says !== 'done' && row.says !== 'planned' && row.says !== 'proposed') continue;
     const cost = last < mention.first ? mention.first - last : first - mention.last + 0.5;
     if (cost < bestCost) {

@@ -4,6 +4,7 @@ import type { PlaceFound } from '../around/find-places.ts';
 import { findSeverity } from '../around/find-severity.ts';
 import type { CueFound } from '../cues/find-cues.ts';
 import { reaches } from '../cues/reach.ts';
+import { tenseOf } from '../engine/forms.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
 import type { FindingFact, FindingStatus } from '../record.ts';
 import type { ActionMention, FindingMention } from '../rules/mentions.ts';
@@ -83,6 +84,7 @@ function statusOf(mention: FindingMention, cues: CueFound[], passage: Passage): 
   if (says.has('absent')) return sinceBehind(passage, mention) ? 'cleared' : 'absent';
   if (says.has('risk') && !isNow(passage, mention)) return 'risk';
   if (mention.says === 'risk') return 'risk';
+  if (conditionBehind(passage, mention)) return 'risk';
   const condition = conditionBefore(passage, mention);
   if (condition) return condition === 'for work' ? null : 'risk';
   if (says.has('suspected') && !isMeasured(passage, mention)) return 'suspected';
@@ -119,6 +121,14 @@ function sinceBehind(passage: Passage, mention: FindingMention): boolean {
       return /^(more|longer)/.test(words);
     if (words === 'from that' || words === 'since then') return true;
   }
+  return false;
+}
+
+/** `lodges if we get a blow`: not yet. */
+function conditionBehind(passage: Passage, mention: FindingMention): boolean {
+  if (mention.kind !== 'lodging' || tenseOf(passage.tokens[mention.first]!.lower) !== 'base') return false;
+  for (let at = mention.last + 1; at <= mention.last + 4 && at < passage.tokens.length && passage.walls[at]! < 3; at++)
+    if (/^(if|unless|once|when)$/.test(passage.tokens[at]!.lower)) return true;
   return false;
 }
 
