@@ -11,6 +11,7 @@ type Side = 'after' | 'before' | 'at';
 const CUES: readonly [words: string[], side: Side][] = (
   [
     ['as soon as', 'after'],
+    ['soon as', 'after'],
     ['the day after', 'after'],
     ['right after', 'after'],
     ['straight after', 'after'],
@@ -71,7 +72,7 @@ for (const cue of CUES) {
 /** What may stand between the cue and the event: `once | the field is all | drained`. */
 const BETWEEN = new Set(
   (
-    "the a an it it's its is are has have been be being we we've we're i i've i'm they they've they're he he's she she's you this that that's these those them em field fields plot plots ground soil " +
+    "levees levee bunds checks bay paddy surface numbers count counts hoppers bugs damage disease lesions spots weeds rats insects snails the a an it it's its is are has have been be being we we've we're i i've i'm they they've they're he he's she she's you this that that's these those them em field fields plot plots ground soil " +
     'crop rice plants all full complete some more little good any there gets get got getting goes go put done finishing finish finished having proper decent bit of one our my their his her your first second third last next ' +
     'will shall does do did only really quite well just new whole both next said start starts started starting begin begins beginning reach reaches reached reaching enter enters show shows stage of completed complete over -'
   ).split(' '),
@@ -84,7 +85,7 @@ const OWN_EVENTS: readonly [event: 'rain' | 'drained' | 'dry' | 'if_worse' | 'ne
     ['rain', 'rain, rains, raining, rained, the rains, shower, showers, a shower, rainfall, monsoon'],
     [
       'drained',
-      'drained, drained off, drained down, drains, drains off, water is off, water off, water is out, water is let out, water is gone, water goes down, water is down, waters off, waters down, flood is off, water has gone, water is drained, drained out',
+      'drained, drained off, drained down, drains, drains off, water is off, water off, water is out, water is let out, water is gone, water goes down, water is down, waters off, waters down, flood is off, water has gone, water is drained, drained out, water comes off, water is pulled, pull the water, water has come off, flood comes off, boards are pulled, boards are out, flood is pulled, water recedes, water runs off',
     ],
     [
       'dry',
@@ -92,7 +93,7 @@ const OWN_EVENTS: readonly [event: 'rain' | 'drained' | 'dry' | 'if_worse' | 'ne
     ],
     [
       'if_worse',
-      'worse, any worse, worsens, spreads, spread, spreading, increases, increase, increased, climbs, climb, rises, rise, grows, multiplies, multiply, goes up, go up, builds, builds up, build up, gets bad, worsen, out of hand, keeps going, continues, moves up, comes back, come back, more of them, reaches the threshold, passes the threshold, pass the threshold, reach the threshold, crosses the threshold, cross threshold, reach threshold, above threshold, over threshold, crosses the limit, passes the limit, crosses the line, becomes more, become more, become worse, becomes worse, gets heavier, gets thicker, jumps',
+      'worse, any worse, worsens, spreads, spread, spreading, increases, increase, increased, climbs, climb, rises, rise, grows, multiplies, multiply, goes up, go up, builds, builds up, build up, gets bad, worsen, out of hand, keeps going, continues, moves up, comes back, come back, more of them, reaches the threshold, passes the threshold, pass the threshold, reach the threshold, crosses the threshold, cross threshold, reach threshold, above threshold, over threshold, crosses the limit, passes the limit, crosses the line, becomes more, become more, become worse, becomes worse, gets heavier, gets thicker, jumps, more show up, show up, shows up, turn up, more come, moves, gets in, gets up',
     ],
   ];
 

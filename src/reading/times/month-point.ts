@@ -48,7 +48,7 @@ function monthAt(context: TimeContext, at: number): number | null {
 
 /** `14 March`, `14th of March`, `March 14`, `the 14th`, `14/3`, `2031-03-14`; tries each in turn. */
 export const datePoint: ReadPoint = (context, at) => {
-  const start = /^(on|the|of)$/.test(wordAt(context, at))
+  const start = /^(on|the|d|of)$/.test(wordAt(context, at))
     ? wordAt(context, at) === 'on' && wordAt(context, at + 1) === 'the'
       ? at + 2
       : at + 1
@@ -58,9 +58,16 @@ export const datePoint: ReadPoint = (context, at) => {
     slashDate(context, start, start > at && wordAt(context, at) === 'on') ??
     dayThenMonth(context, start) ??
     monthThenDay(context, start) ??
-    (start > at ? dayAlone(context, start, wordAt(context, at) !== 'of') : null)
+    dayAlone(context, start, start > at ? wordAt(context, at) !== 'of' : endsClause(context, start))
   );
 };
+
+/** A bare `20th` is a date only where its clause ends. */
+function endsClause(context: TimeContext, at: number): boolean {
+  const number = context.numberAt.get(at);
+  const next = number && context.tokens[number.last + 1];
+  return number !== undefined && /^\d/.test(wordAt(context, at)) && (!next || next.kind === 'mark');
+}
 
 /** The date that goes on from a weekday: `Tuesday 2nd of September`, `Friday the 14th`, `Fri 14/3`. */
 export function monthDateAfter(context: TimeContext, end: number): Point | null {
@@ -79,7 +86,9 @@ export function monthDateAfter(context: TimeContext, end: number): Point | null 
 function dayThenMonth(context: TimeContext, at: number): Point | null {
   const dayOfMonth = readDayOfMonth(context, at);
   if (!dayOfMonth) return null;
-  const name = wordAt(context, dayOfMonth.last + 1) === 'of' ? dayOfMonth.last + 2 : dayOfMonth.last + 1;
+  const name = /^(of|-)$/.test(wordAt(context, dayOfMonth.last + 1))
+    ? dayOfMonth.last + 2
+    : dayOfMonth.last + 1;
   const shifted = monthByWords(context, name, dayOfMonth);
   if (shifted) return shifted;
   const month = monthAt(context, name);

@@ -36,7 +36,7 @@ export function pastPartOfDay(context: TimeContext, last: number): number {
   for (let more = true; more; ) {
     const next = wordAt(context, end + 1);
     more = true;
-    if (next === 'first' && wordAt(context, end + 2) === 'thing') end += 2;
+    if (next === 'first' && /^(thing|light)$/.test(wordAt(context, end + 2))) end += 2;
     else if (next !== 'first' && PART_OF_DAY.has(next)) end += 1;
     else if (
       next === 'in' &&

@@ -76,6 +76,9 @@ const shifted = (day: number, count: number, unit: UnitOfTime, sign: 1 | -1): nu
 
 /** `in three days`, `within a week`, `in the next 3 days`, `ten days from now`, `a week from Friday`, `three days ago`, `2 days back`. */
 export const spanPoint: ReadPoint = (context, at) => {
+  const told = saysBefore(context, at) ? readSpan(context, at + 1) : null;
+  if (told && told.unit !== 'hour' && !countsFromEvent(context, told.last + 1))
+    return { ...ago(context, told), last: told.last };
   const lead = readLead(context, at);
   const span = readSpan(context, lead.start);
   if (
@@ -130,6 +133,16 @@ const IN_PHRASES: readonly string[][] = [
   'in say',
   'in like',
   'in abt',
+  'in bout',
+  'wait for',
+  'wait',
+  'leave it for',
+  'leave it',
+  'leave for',
+  'hold off for',
+  'hold off',
+  'give them',
+  'give her',
   'in',
   'after another',
   'after about',
@@ -157,6 +170,9 @@ function readLead(context: TimeContext, at: number): { start: number; kind: Lead
     };
   return { start: into ? at + into.length : at, kind: 'none' };
 }
+
+/** `before 3 days`, as it is said in India: three days ago. */
+const saysBefore = (context: TimeContext, at: number): boolean => wordAt(context, at) === 'before';
 
 const isAgo = (context: TimeContext, at: number): boolean =>
   /^(ago|back)$/.test(wordAt(context, at)) &&

@@ -17,7 +17,7 @@ const WEEKDAYS: ReadonlyMap<string, number> = new Map(
 );
 
 const THIS = new Set(['on', 'this', 'the', 'for', 'come', 'dis']);
-const COMING = new Set(['coming', 'nearest', 'upcoming']);
+const COMING = new Set(['coming', 'comin', 'nearest', 'upcoming']);
 const NEXT = new Set(['next', 'nxt', 'following']);
 const LAST = new Set(['last', 'past', 'previous', 'lst']);
 /** Short forms that are words of their own: the sun, sat down. */
@@ -76,7 +76,9 @@ const DAY_BEFORE = new Set(
     ' ',
   ),
 );
-const DAY_AFTER = new Set('morning am pm night evening eve afternoon latest or at and to w with'.split(' '));
+const DAY_AFTER = new Set(
+  'last morning am pm night evening eve afternoon latest or at and to w with'.split(' '),
+);
 const NOT_A_DAY_BEFORE = new Set(
   'the full in has have had it was i he she water they we we get getting bright hot direct'.split(' '),
 );
