@@ -2,7 +2,7 @@
 import { createServer } from 'node:http';
 import { resolve } from 'node:path';
 import { z } from 'zod';
-import { openDiary } from './diary/open-diary.ts';
+import { catchUp, openDiary } from './diary/open-diary.ts';
 import { loadSampleSeason } from './diary/sample-season.ts';
 import { StoreRefused } from './storage/open-store.ts';
 import { makeApp } from './web/app.ts';
@@ -25,7 +25,8 @@ async function start(): Promise<void> {
   const { PORT, HOST, DATA, SAMPLE } = read.data;
   try {
     const diary = openDiary(resolve(DATA));
-    if (SAMPLE === 'yes') await loadSampleSeason(diary);
+    if (SAMPLE === 'yes') await loadSampleSeason(diary, sayHowFar);
+    await catchUp(diary);
     const server = createServer(makeApp(diary, { buildFolder: await buildClient() }));
     server.on('error', (error: NodeJS.ErrnoException) => refuse(portWords(error, PORT)));
     server.listen(PORT, HOST, () => {
@@ -45,6 +46,11 @@ async function start(): Promise<void> {
     if (!(error instanceof StoreRefused)) throw error;
     refuse(error.message);
   }
+}
+
+/** Said once at the first run, so that nobody waits in front of a silent screen. */
+function sayHowFar(done: number, of: number): void {
+  if (done <= 1) console.log(`Taking in the sample season, ${of} notes, once; some seconds…`);
 }
 
 const portWords = (error: NodeJS.ErrnoException, port: number): string =>

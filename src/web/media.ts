@@ -3,7 +3,7 @@ import { stat } from 'node:fs/promises';
 import { pipeline } from 'node:stream/promises';
 import type { RequestHandler } from 'express';
 import type { Diary } from '../diary/diary.ts';
-import { copyPath, originalPath } from '../storage/media.ts';
+import { copyPath, originalPath, type SmallerCopy } from '../storage/media.ts';
 
 const KINDS: Record<string, string> = {
   jpeg: 'image/jpeg',
@@ -28,16 +28,17 @@ export const media =
       .where('id', '=', hash)
       .executeTakeFirst();
     if (!row) return next();
-    const path =
-      copy === 'original'
-        ? originalPath(diary.mediaFolder, hash)
-        : copyPath(diary.mediaFolder, hash, copy as 'small');
-    const found = await stat(path).catch(() => null);
+    const original = originalPath(diary.mediaFolder, hash);
+    const wanted = copy === 'original' ? original : copyPath(diary.mediaFolder, hash, copy as SmallerCopy);
+    const ready = await stat(wanted).catch(() => null);
+    // A photo that has just come is not developed yet; until it is, the original stands in.
+    const path = ready ? wanted : original;
+    const found = ready ?? (await stat(original).catch(() => null));
     if (!found) return next();
     res.set({
-      'Content-Type': copy === 'original' ? (KINDS[row.kind] ?? 'application/octet-stream') : 'image/webp',
+      'Content-Type': path === original ? (KINDS[row.kind] ?? 'application/octet-stream') : 'image/webp',
       'Content-Length': String(found.size),
-      'Cache-Control': 'private, max-age=31536000, immutable',
+      'Cache-Control': ready ? 'private, max-age=31536000, immutable' : 'no-cache',
       // An original is never run as a page, whatever it holds.
       'Content-Security-Policy': "default-src 'none'; sandbox",
     });

@@ -29,12 +29,15 @@ export interface Browser {
   close(): Promise<void>;
 }
 
-export async function openChromium(options: { width?: number; height?: number } = {}): Promise<Browser> {
+export async function openChromium(
+  options: { width?: number; height?: number; script?: boolean } = {},
+): Promise<Browser> {
   const profile = mkdtempSync(join(tmpdir(), 'bundwalk-browser-'));
   const context = await chromium.launchPersistentContext(profile, {
-    executablePath: chromiumPath(),
+    executablePath: findChromium(),
     headless: true,
     args: FLAGS,
+    javaScriptEnabled: options.script ?? true,
     viewport: { width: options.width ?? 360, height: options.height ?? 740 },
   });
   return {
@@ -47,7 +50,7 @@ export async function openChromium(options: { width?: number; height?: number } 
 }
 
 /** Throws, in words, where there is none and none can be installed. */
-export function chromiumPath(): string {
+export function findChromium(): string {
   const found = [process.env.CHROMIUM, ...USUAL_PATHS].find((path) => path && existsSync(path));
   return found ?? installed();
 }
