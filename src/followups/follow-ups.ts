@@ -53,6 +53,7 @@ function noteMoves(ledger: Ledger, note: Note): void {
   for (const fact of withStatus('ruled_out')) ruleOut(ledger, note, fact);
   for (const fact of facts) lookByFact(ledger, fact);
   for (const fact of facts) keepInMind(ledger, fact);
+  if (actions.length === 0) return;
   const plans = [...withStatus('planned'), ...withStatus('proposed')];
   tiePlans(
     ledger,

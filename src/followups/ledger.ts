@@ -86,6 +86,8 @@ export interface Ledger {
   /** The last few pieces of work by plot and kind, whatever became of them. */
   done: Map<string, Item[]>;
   ruledOut: Map<string, Item>;
+  /** Items that wait for an event, by plot; those for rain and for the next walk also from any plot. */
+  waiting: Map<string | null, Set<Item>>;
   waitForRain: Set<Item>;
   waitForWalk: Set<Item>;
   /** The last day that a note was made on. */
@@ -109,6 +111,7 @@ export function newLedger(timeline: Timeline, lookAfter: readonly LookAfterRow[]
     liveByPlotAndKind: new Map(),
     done: new Map(),
     ruledOut: new Map(),
+    waiting: new Map(),
     waitForRain: new Set(),
     waitForWalk: new Set(),
     walkedOn: '',
@@ -165,6 +168,7 @@ export function setState(ledger: Ledger, item: Item, state: ItemState): void {
   setOf(ledger.liveByKind, item.kind)[change](item);
   setOf(ledger.liveByPlotAndKind, plotAndKind(item.plot, item.kind))[change](item);
   if (change === 'delete') {
+    ledger.waiting.get(item.plot)?.delete(item);
     ledger.waitForRain.delete(item);
     ledger.waitForWalk.delete(item);
     item.unsure = undefined;
@@ -172,7 +176,7 @@ export function setState(ledger: Ledger, item: Item, state: ItemState): void {
   if (state === 'ruled_out') ledger.ruledOut.set(plotAndKind(item.plot, item.kind), item);
 }
 
-function setOf<K>(sets: Map<K, Set<Item>>, key: K): Set<Item> {
+export function setOf<K>(sets: Map<K, Set<Item>>, key: K): Set<Item> {
   const known = sets.get(key);
   if (known) return known;
   const fresh = new Set<Item>();
@@ -180,7 +184,15 @@ function setOf<K>(sets: Map<K, Set<Item>>, key: K): Set<Item> {
   return fresh;
 }
 
-export const liveIn = (ledger: Ledger, plot: string | null): Item[] => [...(ledger.live.get(plot) ?? [])];
+const NONE: ReadonlySet<Item> = new Set();
+
+/** Items of a plot that are not settled. The set is the ledger's own: those settled on the way leave it at once. */
+export const waitingIn = (ledger: Ledger, plot: string | null): Item[] => [
+  ...(ledger.waiting.get(plot) ?? NONE),
+];
+
+export const liveIn = (ledger: Ledger, plot: string | null): ReadonlySet<Item> =>
+  ledger.live.get(plot) ?? NONE;
 
 export const liveOfKind = (ledger: Ledger, plot: string | null, kind: ActionKind): Item[] => [
   ...(ledger.liveByPlotAndKind.get(plotAndKind(plot, kind)) ?? []),

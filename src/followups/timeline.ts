@@ -159,6 +159,7 @@ const KEPT = '~kept~';
 
 function startTimes(notes: Note[], steps: PersonStep[], kept: PersonStep[]): Map<string, string> {
   const times = new Map(steps.map((step) => [step.id, step.at]));
+  if (steps.length === 0) return times;
   for (const note of notes) for (const fact of note.facts) times.set(fact.id, note.observedAt);
   for (const { itemId, snapshot } of kept) times.set(itemId, snapshot.openedAt);
   return times;

@@ -20,7 +20,9 @@ import {
   liveOfKind,
   memoryOf,
   type Source,
+  setOf,
   setState,
+  waitingIn,
   write,
 } from './ledger.ts';
 import { isStage } from './match.ts';
@@ -42,9 +44,10 @@ export function triggerAwaited(item: Item): Trigger | undefined {
   return when && 'trigger' in when && !item.woke ? when.trigger : undefined;
 }
 
-/** Items that wait for rain or for the next walk are woken from any plot. */
+/** To be called whenever what an item waits for has changed. */
 export function keepWatch(ledger: Ledger, item: Item): void {
   const trigger = triggerAwaited(item);
+  setOf(ledger.waiting, item.plot)[trigger ? 'add' : 'delete'](item);
   ledger.waitForRain[trigger === 'rain' ? 'add' : 'delete'](item);
   ledger.waitForWalk[trigger === 'next_walk' ? 'add' : 'delete'](item);
 }
@@ -63,7 +66,7 @@ export function wakeByFact(ledger: Ledger, fact: DiaryFact): void {
   if (brought.length === 0 && !worse) return;
   const source = sourceOfFact(fact);
   const on = dayOf(fact.observedAt);
-  for (const item of liveIn(ledger, fact.plot)) {
+  for (const item of waitingIn(ledger, fact.plot)) {
     const trigger = triggerAwaited(item);
     if (!trigger || trigger === 'rain') continue;
     if (brought.includes(trigger)) wake(ledger, item, source, on, because(trigger, fact));
@@ -150,7 +153,7 @@ export function wakeByWork(
   kind: ActionKind,
   on: string,
 ): void {
-  for (const item of liveIn(ledger, plot)) {
+  for (const item of waitingIn(ledger, plot)) {
     const trigger = triggerAwaited(item);
     if (trigger === `after:${kind}` || (trigger === 'drained' && kind === 'drain'))
       wake(ledger, item, source, on, `${workWords(kind)} done on ${dayWords(on)}`);
