@@ -1,19 +1,15 @@
 /** How much was or is to be put on: the figure in one of the vocabulary's units, and of what. */
-import { withOneOfAUnit } from '../measurements/one-of-a-unit.ts';
-import { perUnitAt, type Unit, unitAt } from '../measurements/units.ts';
+
 import type { NumberFound } from '../numbers/find-numbers.ts';
+import { withOneOfAUnit } from '../numbers/one-of-a-unit.ts';
+import { perUnitAt, type Unit, unitAt } from '../numbers/units.ts';
 import type { Dose } from '../record.ts';
 import type { Token } from '../text.ts';
+import type { DoseFound } from './dose-found.ts';
 import { type MaterialFound, materialAt } from './materials.ts';
 import { waterLevelDose } from './water-level.ts';
 
-/** `first` and `last` are token indexes, both included; they take in the material where it touches the figure. */
-export interface DoseFound {
-  first: number;
-  last: number;
-  dose: Dose;
-  rule: string;
-}
+export type { DoseFound } from './dose-found.ts';
 
 /** Doses in the order of the text. A figure of yield or of harvest is none. Linear; never throws. */
 export function findDoses(tokens: Token[], numbers: NumberFound[]): DoseFound[] {

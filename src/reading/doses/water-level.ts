@@ -1,7 +1,7 @@
-import { unitAt } from '../measurements/units.ts';
 import type { NumberFound } from '../numbers/find-numbers.ts';
+import { unitAt } from '../numbers/units.ts';
 import type { Token } from '../text.ts';
-import type { DoseFound } from './find-doses.ts';
+import type { DoseFound } from './dose-found.ts';
 
 /** Verbs that bring the water to a level. */
 const WATERING = new Set(

@@ -1,9 +1,9 @@
 /** Areas that something has befallen, and two sides: a spacing or a patch. */
 import type { NumberFound } from '../numbers/find-numbers.ts';
+import { unitAt } from '../numbers/units.ts';
 import { type ReadFigure, read } from './reading.ts';
 import { nearestTopic, type Surroundings, speaksOf, wordOf } from './surroundings.ts';
 import type { Topic } from './topics.ts';
-import { unitAt } from './units.ts';
 
 const tidy = (value: number): number => Number(value.toPrecision(6));
 

@@ -1,7 +1,7 @@
 /** A figure that stands in a row with one already read is another of its kind: `tillers 17, 19, 15`, `LCC: B1 4, B2 3.5`, `58 against 71 cm`. */
 
 import { endsHere } from './ends-here.ts';
-import type { Figure } from './find-measurements.ts';
+import type { Figure } from './figure.ts';
 import { ruledOut } from './guards.ts';
 import { readPercentWidely } from './proportions.ts';
 import { isPlausible, type Read } from './reading.ts';

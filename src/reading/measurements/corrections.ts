@@ -1,4 +1,4 @@
-import type { Figure } from './find-measurements.ts';
+import type { Figure } from './figure.ts';
 import { type Surroundings, wordOf } from './surroundings.ts';
 
 const REACH = 14;

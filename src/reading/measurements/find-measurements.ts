@@ -1,6 +1,7 @@
 /** Figures about the crop, the field and the weather, each in the vocabulary's unit. */
 import { waterLevelDose } from '../doses/water-level.ts';
 import type { NumberFound } from '../numbers/find-numbers.ts';
+import { withOneOfAUnit } from '../numbers/one-of-a-unit.ts';
 import type { Quantity } from '../record.ts';
 import type { Token } from '../text.ts';
 import { readArea, readSides } from './areas.ts';
@@ -9,11 +10,11 @@ import { carryOn } from './carry-on.ts';
 import { isTakenBack } from './corrections.ts';
 import { readCropWeight } from './crop-weights.ts';
 import { readPerHill, readPerSquareMetre } from './densities.ts';
+import type { Figure } from './figure.ts';
 import { ruledOut } from './guards.ts';
 import { readLength } from './lengths.ts';
-import { withOneOfAUnit } from './one-of-a-unit.ts';
 import { readProportion } from './proportions.ts';
-import { isPlausible, type Read, type ReadFigure } from './reading.ts';
+import { isPlausible, type ReadFigure } from './reading.ts';
 import { type Shape, shapeOf } from './shapes.ts';
 import { type Surroundings, surroundingsOf } from './surroundings.ts';
 import { readTemperature } from './temperatures.ts';
@@ -27,15 +28,6 @@ export interface MeasurementFound {
   rule: string;
   /** Token of the plot that leads to the figure (`B1 4, B2 3.5`), where only joining words stand between. */
   plotAt?: number;
-}
-
-/** A number of the note on its way to a measurement. */
-export interface Figure {
-  number: NumberFound;
-  shape: Shape;
-  reads: Read[];
-  /** Settled as something that is no measurement: a dose, a plan, another day. */
-  out: boolean;
 }
 
 const READERS: Readonly<Record<Shape['kind'], ReadFigure>> = {

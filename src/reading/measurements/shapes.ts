@@ -1,8 +1,8 @@
 /** What a number stands with: a unit, `per hill`, a frame, another side, or nothing. */
 import type { NumberFound } from '../numbers/find-numbers.ts';
+import { ACRE_M2, perUnitAt, type Unit, unitAt } from '../numbers/units.ts';
 import { longestAt, phrasesOf, treeOf } from '../numbers/word-tree.ts';
 import type { Token } from '../text.ts';
-import { ACRE_M2, perUnitAt, type Unit, unitAt } from './units.ts';
 
 export type Shape =
   | { kind: 'percent'; last: number }

@@ -1,36 +1,18 @@
 /** Every number of a note, in digits or in words, with what kind of number it is. */
 import type { Token } from '../text.ts';
+import { joinShares, WHOLE_THINGS } from './join-shares.ts';
+import type { NumberFound } from './number-found.ts';
 import {
-  COUNTED_THINGS,
   ORDINALS,
-  PARTS,
   SOUND_ALIKES,
   TENS,
   UNIT_BEFORE_WHICH_ONLY_A_NUMBER_STANDS,
   UNITS,
-  VULGAR_FRACTIONS,
 } from './number-words.ts';
 import { type Cardinal, readAddedPart, readCardinal, touches } from './read-cardinal.ts';
+import { readFraction, readSlash } from './read-fraction.ts';
 
-export type NumberForm = 'cardinal' | 'ordinal' | 'fraction' | 'percent' | 'range' | 'share';
-
-/**
- * `first` and `last` are token indexes, both included. A range holds its middle in `value`; a percent is 0 to 100;
- * a fraction is 0 to 1; a share (`4 of 25 hills`) holds 4 in `value` and 25 in `of`.
- */
-export interface NumberFound {
-  first: number;
-  last: number;
-  value: number;
-  low?: number;
-  high?: number;
-  form: NumberForm;
-  of?: number;
-  /** Of a range in percent, and of a share in ranges. */
-  percent?: boolean;
-  /** `a couple`, `almost half`: said loosely. */
-  vague?: boolean;
-}
+export type { NumberForm, NumberFound } from './number-found.ts';
 
 /** Left to right, without overlaps. Linear in the number of tokens; never throws. */
 export function findNumbers(tokens: Token[]): NumberFound[] {
@@ -207,79 +189,6 @@ function asPercent(tokens: Token[], number: NumberFound): NumberFound {
 
 const isCent = (word = ''): boolean => word === 'cent' || word === 'cents';
 
-const LOOSE = new Set([
-  'almost',
-  'nearly',
-  'roughly',
-  'about',
-  'around',
-  'maybe',
-  'perhaps',
-  'over',
-  'under',
-]);
-
-/** `half`, `half a`, `a third`, `two thirds`, `three quarters`, `2/3`, `½`. */
-function readFraction(tokens: Token[], at: number): NumberFound | null {
-  const part = readSlash(tokens, at) ?? readVulgar(tokens, at) ?? readPartWords(tokens, at);
-  if (!part) return null;
-  const vague = LOOSE.has(tokens[at - 1]?.lower ?? '');
-  return { first: at, last: part.last, value: part.value, form: 'fraction', ...(vague && { vague: true }) };
-}
-
-function readSlash(tokens: Token[], at: number): { value: number; last: number } | null {
-  if (tokens[at + 1]?.lower !== '/' || !touches(tokens, at + 1) || !touches(tokens, at + 2)) return null;
-  const above = Number(tokens[at]?.lower);
-  const below = Number(tokens[at + 2]?.lower);
-  const whole = [2, 3, 4, 5, 8, 10].includes(below) && Number.isInteger(above) && above > 0 && above < below;
-  return whole && tokens[at + 3]?.lower !== '/' && tokens[at - 1]?.lower !== '/'
-    ? { value: above / below, last: at + 2 }
-    : null;
-}
-
-const readVulgar = (tokens: Token[], at: number) => {
-  const value = VULGAR_FRACTIONS.get(tokens[at]?.lower ?? '');
-  return value === undefined ? null : { value, last: at };
-};
-
-function readPartWords(tokens: Token[], at: number): { value: number; last: number } | null {
-  const first = tokens[at]?.lower ?? '';
-  if (first === 'half' && [1, 2].some((step) => tokens[at + step]?.lower === 'dozen')) return null;
-  if (first === 'half') return { value: 0.5, last: at };
-  if (first === 'quarter' && OF_A_QUARTER.has(tokens[at + 1]?.lower ?? '')) return { value: 0.25, last: at };
-  const count = first === 'a' || first === 'an' ? 1 : UNITS.get(first);
-  if (!count) return null;
-  const gap = tokens[at + 1]?.lower === '-' ? at + 2 : at + 1;
-  const word = tokens[gap]?.lower ?? '';
-  const parts = PARTS.get(word);
-  if (!parts || count >= parts) return null;
-  if (count === 1 ? word.endsWith('s') : !word.endsWith('s') && word !== 'third') return null;
-  if (first === 'a' && tokens[gap + 1]?.kind === 'word' && IS_A_NEXT_ONE.has(tokens[gap + 1]?.lower ?? ''))
-    return null;
-  return { value: count / parts, last: gap };
-}
-
-/** `quarter bag`, `quarter inch`: by itself the word is as often a place (`the NE quarter`). */
-const OF_A_QUARTER = new Set([
-  'bag',
-  'sack',
-  'inch',
-  'acre',
-  'kilo',
-  'litre',
-  'liter',
-  'ton',
-  'gallon',
-  'dose',
-]);
-
-/** `a third pass`, `a second spray` count on; `a third of it` measures. */
-const IS_A_NEXT_ONE = new Set(
-  'pass spray round time walk one leaf dose shot flush visit weeding irrigation split row plot man day week'.split(
-    ' ',
-  ),
-);
-
 /** `third`, `24th`, `twenty fourth`. */
 function readOrdinal(tokens: Token[], at: number): NumberFound | null {
   const word = tokens[at]?.lower ?? '';
@@ -313,126 +222,4 @@ function readSoundAlike(tokens: Token[], at: number): Cardinal | null {
     (beforeUnit && !isNumberWord(tokens[at - 1]?.lower)) ||
     (ends && afterIs && value !== 8 && word !== 'too');
   return asNumber ? { value, last: at, spelled: true } : null;
-}
-
-const SHARE_WORDS = new Set(['of', 'in', 'from', 'out', 'outta', 'per', 'over', 'off', 'among']);
-
-/** Two numbers become one share: `4 out of 50`, `1 hill in 10`, `14 not there out of 200`, `5 in every 100`. */
-function joinShares(tokens: Token[], numbers: NumberFound[]): NumberFound[] {
-  const joined: NumberFound[] = [];
-  for (let index = 0; index < numbers.length; index++) {
-    const part = numbers[index] as NumberFound;
-    const whole = numbers[index + 1];
-    if (whole && isReversedShare(tokens, part, whole)) {
-      joined.push({ ...whole, first: part.first, form: 'share', of: part.value });
-      index++;
-    } else if (whole && isShare(tokens, part, whole)) {
-      joined.push({ ...part, last: whole.last, form: 'share', of: whole.value });
-      index++;
-    } else joined.push(everyOther(tokens, part));
-  }
-  return joined;
-}
-
-function isShare(tokens: Token[], part: NumberFound, whole: NumberFound): boolean {
-  if (
-    whole.first - part.last > 6 ||
-    !isCount(part) ||
-    !isCount(whole) ||
-    whole.form === 'range' ||
-    whole.value < 2
-  )
-    return false;
-  let link = false;
-  for (let at = part.last + 1; at < whole.first; at++) {
-    const word = tokens[at]?.lower ?? '';
-    if (SHARE_WORDS.has(word))
-      link = link || word !== 'of' || at + 1 === whole.first || tokens[at + 1]?.lower === 'every';
-    else if (link ? !AFTER_SHARE_WORD.has(word) : !COUNTED_THINGS.has(word)) return false;
-  }
-  const next = tokens[whole.last + 1];
-  return (
-    link &&
-    !(next && NOT_A_WHOLE.has(next.lower)) &&
-    !(part.value > whole.value && tokens[part.last + 1]?.lower === 'of')
-  );
-}
-
-const WHOLE_THINGS = new Set(['hill', 'hills', 'tillers', 'plants', 'panicles', 'stools', 'clumps']);
-const BETWEEN_REVERSED = new Set([
-  'i',
-  'we',
-  'found',
-  'find',
-  'counted',
-  'count',
-  'saw',
-  'there',
-  'were',
-  'was',
-  'are',
-  'is',
-  'had',
-  'have',
-  'got',
-  'only',
-  'just',
-  'about',
-  ',',
-  'they',
-  'cut',
-  'rats',
-  'see',
-  'checked',
-  'walked',
-  'looked',
-  'sampled',
-  'counted',
-  'inspected',
-  'examined',
-]);
-
-const opensShare = (tokens: Token[], whole: NumberFound): boolean =>
-  /^(in|of|from|among|over|on)$/.test(tokens[whole.first - 1]?.lower ?? '') ||
-  /^(checked|counted|walked|sampled|inspected|examined)$/.test(tokens[whole.last + 2]?.lower ?? '');
-
-/** `in 300 hills I found one off-type`, `of 20 hills 3 were cut`. */
-function isReversedShare(tokens: Token[], whole: NumberFound, part: NumberFound): boolean {
-  if (!opensShare(tokens, whole) || !WHOLE_THINGS.has(tokens[whole.last + 1]?.lower ?? '')) return false;
-  if (
-    !isCount(whole) ||
-    !isCount(part) ||
-    part.value > whole.value ||
-    whole.value < 4 ||
-    part.first - whole.last > 8
-  )
-    return false;
-  if (tokens[whole.first - 1]?.lower === 'on' && whole.value < 10) return false;
-  for (let at = whole.last + 2; at < part.first; at++)
-    if (!BETWEEN_REVERSED.has(tokens[at]?.lower ?? '')) return false;
-  return (
-    !/^(per|a|each|\/)$/.test(tokens[part.last + 2]?.lower ?? '') && tokens[part.last + 1]?.lower !== 'per'
-  );
-}
-
-const AFTER_SHARE_WORD = new Set(['every', 'each', 'the', 'of']);
-/** `2 in 3 inches`, `5 in 2031`, `3 from 5 pm`: what follows shows that the second figure is no count. */
-const NOT_A_WHOLE = new Set(
-  'inch inches cm mm m metre metres meter meters feet foot ft days day weeks week hours hour am pm o percent kg bags % /'.split(
-    ' ',
-  ),
-);
-
-const isCount = (number: NumberFound): boolean =>
-  (number.form === 'cardinal' || number.form === 'range') && !number.percent && number.value >= 0;
-
-/** `every third hill` is one in three, `every other hill` one in two. */
-function everyOther(tokens: Token[], number: NumberFound): NumberFound {
-  if (
-    number.form !== 'ordinal' ||
-    tokens[number.first - 1]?.lower !== 'every' ||
-    !/^(hill|hills|plant|clump|stool)$/.test(tokens[number.last + 1]?.lower ?? '')
-  )
-    return number;
-  return { ...number, first: number.first - 1, value: 1, form: 'share', of: number.value };
 }

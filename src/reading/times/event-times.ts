@@ -1,9 +1,12 @@
 /** Times that hang on something to happen: an event of the crop, a piece of work, the weather, a figure being passed. */
-import type { ActionKind, Stage, Trigger, When } from '../record.ts';
+import { longestAt, phrasesOf, treeOf } from '../numbers/word-tree.ts';
+import type { ActionKind, Stage, Trigger } from '../record.ts';
 import { STAGES } from '../record.ts';
-import type { EventAt, TimedEvent, TimeFound } from './find-times.ts';
+import { nextWalk } from './next-walk.ts';
 import { type TimeContext, wordAt } from './point.ts';
 import { daysOf, readSpan } from './span-point.ts';
+import { threshold } from './threshold-time.ts';
+import { type EventAt, onTrigger, type TimedEvent, type TimeFound } from './time-found.ts';
 
 type Side = 'after' | 'before' | 'at';
 
@@ -97,30 +100,14 @@ const OWN_EVENTS: readonly [event: 'rain' | 'drained' | 'dry' | 'if_worse' | 'ne
     ],
   ];
 
-interface Phrases {
-  event?: TimedEvent;
-  next: Map<string, Phrases>;
-}
-const OWN: Phrases = { next: new Map() };
-for (const [event, phrases] of OWN_EVENTS)
-  for (const phrase of phrases.split(', ')) addPhrase(phrase.split(' '), event);
-
-function addPhrase(words: string[], event: TimedEvent): void {
-  let at = OWN;
-  for (const word of words)
-    at = at.next.get(word) ?? (at.next.set(word, { next: new Map() }).get(word) as Phrases);
-  at.event = event;
-}
+const OWN = treeOf<TimedEvent>(
+  OWN_EVENTS.flatMap(([event, phrases]) => phrasesOf(phrases, event as TimedEvent)),
+);
 
 /** One of our own events at this token, the longest wording of it. */
 function ownEvent(context: TimeContext, at: number): { event: TimedEvent; last: number } | null {
-  let found: { event: TimedEvent; last: number } | null = null;
-  let branch = OWN.next.get(wordAt(context, at));
-  for (let index = at; branch; index++) {
-    if (branch.event) found = { event: branch.event, last: index };
-    branch = branch.next.get(wordAt(context, index + 1));
-  }
-  return found;
+  const found = longestAt(OWN, context.tokens, at);
+  return found && { event: found.value, last: found.last };
 }
 
 /** `once it's drained`, `after weeding`, `at panicle initiation`, `two days after topdressing`, `if it passes ten a hill`. */
@@ -133,11 +120,6 @@ export function eventTime(context: TimeContext, at: number, eventAt: EventAt): T
     fusedEvent(context, at)
   );
 }
-
-const asWhen = (first: number, last: number, rule: string, trigger: Trigger, days?: number): TimeFound => {
-  const when: When = days ? { trigger, days } : { trigger };
-  return { first, last, rule, toCome: when, done: null };
-};
 
 function cuedEvent(context: TimeContext, at: number, eventAt: EventAt): TimeFound | null {
   for (const [words, side] of CUES_BY_WORD.get(wordAt(context, at)) ?? []) {
@@ -155,7 +137,7 @@ function cuedEvent(context: TimeContext, at: number, eventAt: EventAt): TimeFoun
     const trigger = triggerOf(event.event, side);
     if (!trigger) continue;
     const daysAfter = words.join(' ') === 'the day after' ? 1 : undefined;
-    return asWhen(
+    return onTrigger(
       at,
       event.last,
       side === 'before' ? 'before-event' : side === 'at' ? 'at-event' : 'after-event',
@@ -220,7 +202,7 @@ function spanFromEvent(context: TimeContext, at: number, eventAt: EventAt): Time
   const event = eventAfter(context, span.last + 2, eventAt);
   const trigger = event && triggerOf(event.event, side);
   if (!event || !trigger) return null;
-  return asWhen(at, event.last, 'days-from-event', trigger, daysOf(span.low, span.unit));
+  return onTrigger(at, event.last, 'days-from-event', trigger, daysOf(span.low, span.unit));
 }
 
 /** `the day after`, `the week after`: one of them. */
@@ -241,99 +223,5 @@ const FUSED: ReadonlyMap<string, Trigger> = new Map([
 
 function fusedEvent(context: TimeContext, at: number): TimeFound | null {
   const trigger = FUSED.get(wordAt(context, at));
-  return trigger ? asWhen(at, at, 'fused-event', trigger) : null;
-}
-
-const WALKS = new Set(
-  'walk round visit trip rounds inspection look walkthrough walkround tour scouting lap loop walkabout'.split(
-    ' ',
-  ),
-);
-const NEXT_TIME_TAIL = new Set(
-  "we i you walk walking come go round visit are am im through pass be here there by look out were in round im past i'm we're around it the this".split(
-    ' ',
-  ),
-);
-
-/** `on the next walk`, `next round`, `next time we walk it`, `when I come back round`. */
-function nextWalk(context: TimeContext, at: number): TimeFound | null {
-  let index = at;
-  while (
-    /^(on|at|in|the|my|our|by|till|until|for|during|their|his|her|your)$/.test(wordAt(context, index)) &&
-    index < at + 3
-  )
-    index++;
-  if (!/^(next|nxt|following|coming)$/.test(wordAt(context, index))) return null;
-  const word = wordAt(context, index + 1);
-  if (WALKS.has(word)) return asWhen(at, index + 1, 'next-walk', 'next_walk');
-  if (/^(field|weekly|plot)$/.test(word) && WALKS.has(wordAt(context, index + 2)))
-    return asWhen(at, index + 2, 'next-walk', 'next_walk');
-  if (word !== 'time') return null;
-  let last = index + 1;
-  while (NEXT_TIME_TAIL.has(wordAt(context, last + 1)) && last < index + 6) last++;
-  return asWhen(at, last, 'next-walk', 'next_walk');
-}
-
-const IF_WORDS = new Set(['if', 'once', 'when', 'should', 'in']);
-const PASSES = new Set(
-  'pass passes passed reach reaches reached exceed exceeds hit hits cross crosses top tops climb climbs rise rises go goes get gets come comes more over above beyond past become becomes exceeding than count reading > jump jumps at'.split(
-    ' ',
-  ),
-);
-const PLAIN_LIFT = new Set('over above past exceeding beyond > more than'.split(' '));
-const FIGURE_REACH = 9;
-
-/** `if it passes ten a hill`, `if more than 5 percent`, `at 10 we spray`, `over 15 then spray`: work on a condition. */
-function threshold(context: TimeContext, at: number): TimeFound | null {
-  const word = wordAt(context, at);
-  if (IF_WORDS.has(word) && (word !== 'in' || wordAt(context, at + 1) === 'case'))
-    return figurePassed(context, at);
-  const lifted = PLAIN_LIFT.has(word) || word === 'at' || word === 'from';
-  if (!lifted || PLAIN_LIFT.has(wordAt(context, at - 1))) return null;
-  const start = word === 'more' && wordAt(context, at + 1) === 'than' ? at + 2 : at + 1;
-  const number = context.numberAt.get(start);
-  if (!number) return null;
-  let index = number.last + 1;
-  while (
-    /^(per|a|an|hill|hills|percent|%|one|\/|or|more|up|,|in|net|sweep|each|of|the|tillers)$/.test(
-      wordAt(context, index),
-    ) &&
-    index < number.last + 6
-  )
-    index++;
-  const then = wordAt(context, index) === 'then';
-  const orders =
-    /^(we|i|you|they|he|she|it)$/.test(wordAt(context, then ? index + 1 : index)) &&
-    ORDERS.has(wordAt(context, then ? index + 2 : index + 1));
-  return orders ||
-    (then && ORDERS.has(wordAt(context, index + 1))) ||
-    (word !== 'at' && ORDERS.has(wordAt(context, index)))
-    ? asWhen(at, index - 1, 'threshold', 'if_worse')
-    : null;
-}
-
-const ORDERS = new Set(
-  "spray treat act bait trap drain pull dig must will should can start go'll have".split(' '),
-);
-
-/** `in case it …`, `should it …`: not `in the …`, nor `we should …`. */
-function _opensCondition(context: TimeContext, at: number): boolean {
-  const word = wordAt(context, at);
-  const next = wordAt(context, at + 1);
-  return word === 'in'
-    ? next === 'case'
-    : word !== 'should' || /^(it|they|the|numbers|that|counts)$/.test(next);
-}
-
-function figurePassed(context: TimeContext, at: number): TimeFound | null {
-  let passes = false;
-  for (let index = at + 1; index <= at + FIGURE_REACH; index++) {
-    const token = context.tokens[index];
-    if (!token || /^[.,;:!?]$/.test(token.text)) return null;
-    if (PASSES.has(token.lower)) passes = true;
-    const number = context.numberAt.get(index);
-    if (passes && number && number.form !== 'ordinal')
-      return asWhen(at, number.last, 'threshold', 'if_worse');
-  }
-  return null;
+  return trigger ? onTrigger(at, at, 'fused-event', trigger) : null;
 }

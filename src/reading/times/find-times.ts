@@ -1,6 +1,6 @@
 /** When work was or is to be done: every wording of a day, a span of days or an event, read from the note's own day. */
 import { findNumbers } from '../numbers/find-numbers.ts';
-import type { ActionKind, Stage, When } from '../record.ts';
+import type { When } from '../record.ts';
 import type { Token } from '../text.ts';
 import { boundedPoint } from './bounded-point.ts';
 import { clockPoint } from './clock-point.ts';
@@ -10,24 +10,10 @@ import { datePoint, isMonthFirst, monthPoint } from './month-point.ts';
 import { phrasePoint } from './phrase-point.ts';
 import { type Point, type ReadPoint, type TimeContext, wordAt } from './point.ts';
 import { pastSpanPoint, spanPoint } from './span-point.ts';
+import type { EventAt, TimeFound } from './time-found.ts';
 import { weekdayPoint, weekThenWeekday } from './weekday-point.ts';
 
-/** What an event phrase may point at; the lexicon knows the words for stages and actions. */
-export type TimedEvent = Stage | ActionKind | 'drained' | 'dry' | 'rain' | 'next_walk' | 'if_worse';
-/** The event whose words start at token `index`, and its last token. */
-export type EventAt = (tokens: Token[], index: number) => { event: TimedEvent; last: number } | null;
-
-/**
- * `first` and `last` are token indexes, both included. `toCome` reads the words for work to come, `done` for work
- * that has happened; null where they cannot say that. A rule `note-day` only dates the note itself.
- */
-export interface TimeFound {
-  first: number;
-  last: number;
-  rule: string;
-  toCome: When | null;
-  done: When | null;
-}
+export type { EventAt, TimedEvent, TimeFound } from './time-found.ts';
 
 /** Each way to name days; the one that takes in the most words wins. */
 const POINTS: readonly ReadPoint[] = [

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { findMeasurements } from '../../../src/reading/measurements/find-measurements.ts';
-import { unitAt } from '../../../src/reading/measurements/units.ts';
 import { findNumbers } from '../../../src/reading/numbers/find-numbers.ts';
+import { unitAt } from '../../../src/reading/numbers/units.ts';
 import { tokenise } from '../../../src/reading/text.ts';
 import { rowsOf } from '../numbers/rows-of.ts';
 

@@ -1,5 +1,5 @@
-import type { NumberFound } from '../numbers/find-numbers.ts';
 import type { Token } from '../text.ts';
+import type { NumberFound } from './number-found.ts';
 
 const UNIT_WORDS = new Set([
   'inch',

@@ -3,8 +3,9 @@
  * international yard and pound agreement of 1959 (inch 2.54 cm, pound 0.45359237 kg), international acre
  * 4046.8564224 m2, US gallon 231 cubic inches (NIST Handbook 44, appendix C).
  */
-import { longestAt, phrasesOf, treeOf } from '../numbers/word-tree.ts';
+
 import type { Token } from '../text.ts';
+import { longestAt, phrasesOf, treeOf } from './word-tree.ts';
 
 export type Dimension = 'length' | 'area' | 'mass' | 'volume' | 'grain-volume' | 'bags' | 'temperature';
 
