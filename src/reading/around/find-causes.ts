@@ -57,12 +57,25 @@ function linkAt(passage: Passage, at: number, links: typeof LINKS, mention: Find
   if (!hit) return null;
   const first = passage.tokens[hit.last + 1]?.kind === 'mark' ? hit.last + 2 : hit.last + 1;
   if (first >= passage.tokens.length || passage.walls[first] === 3 || passage.walls[hit.last + 1] === 3 || passage.timeAt[at]) return null;
+  if (isNoCause(passage, at, first, mention)) return null;
   const kind = hit.meanings[0]!;
   let last = first;
   const most = kind === 'clause' ? 12 : 7;
   while (last + 1 < passage.tokens.length && last - first < most && !endsCause(passage, last + 1, mention))
     last++;
   return { first, last };
+}
+
+/** `from the kiln side`, `from 2,200 hills`, `after weeding`, `on 40`: places, counts and times. */
+function isNoCause(passage: Passage, at: number, first: number, mention: FindingMention): boolean {
+  const link = passage.tokens[at]!.lower;
+  const next = passage.tokens[first]!.lower;
+  if (passage.plotOver[first] || passage.timeAt[first]) return true;
+  if (link === 'after' && !/^(lodging|weather_damage|seepage|flooded)$/.test(mention.kind)) return true;
+  if (link !== 'from' && link !== 'since') return false;
+  if (passage.numberAt[first] || /^(that|this|there|here|now|then|day|where|what|when|inside|outside|today|yesterday|\d.*)$/.test(next)) return true;
+  const words = passage.tokens.slice(first, first + 4).map(({ lower }) => lower).join(' ');
+  return /\b(side|end|corner|bund|levee|edge|inlet|middle|road|nursery|traps?|spray|netting)\b/.test(words) && mention.kind !== 'nutrient';
 }
 
 const endsCause = (passage: Passage, at: number, mention: FindingMention): boolean =>

@@ -9,7 +9,7 @@ export interface Target {
 
 const FAR: Readonly<Record<'touch' | 'next' | 'clause' | 'sentence', number>> = {
   touch: 2,
-  next: 7,
+  next: 9,
   clause: 14,
   sentence: 60,
 };

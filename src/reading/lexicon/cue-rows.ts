@@ -67,7 +67,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'clause',
     words:
-      'be? all? gone now?, be? finished|finish now?, be over now?, has|have gone|left|cleared|recovered|disappeared|stopped|healed|passed, be dead|done|dying now?, cleared up?, disappeared, be? history, be under control, no longer, is no more, be? solved|fixed|sorted, have left, be? upright again, be? all? cleaned out|up?, be? cleared, be? cleaned, knocked out, be? killed, all gone, gone, be away now, dried out|off now, grew out, grown out, be? a thing of the past, have moved|flown on|off|away, moved on|off, went away, burned|burnt down',
+      'be all? gone now?, all gone, be =finished|=finish|=over now?, =finish here|already, be over now?, has|have gone|left|cleared|recovered|disappeared|stopped|healed|passed, be dead|dying now?, cleared up?, disappeared, be history, be under control, no longer, is no more, be? solved|fixed|sorted, have left, be? upright again, be? all? cleaned out|up?, be? cleared, be? cleaned, knocked out, be? killed, all gone, gone, be away now, dried out|off now, grew out, grown out, be? a thing of the past, have moved|flown on|off|away, moved on|off, went away, burned|burnt down',
   },
   {
     id: 'no more …',
@@ -105,7 +105,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "risk|danger|threat|chance of, scared of, prob, probably, at risk of|from, prone to, susceptible to, vulnerable to, liable to, likely to, about to, watch|look out? for, watch out for, watch, beware of?, careful of|with, on the lookout for, worry|worried|worries|concern|concerned|concerns about|of|for, afraid of|it|the|this, fear of|that, expect|expecting, if not then, apt to, want to, wants to, liable for, a lot of|real danger of, invites, inviting, asking for, tend to, bound to, ready to, be going to, risk that, fit to, on the verge of, may get|have|see",
+      "risk|danger|threat|chance of, scared of, prob, probably, at risk of|from, prone to, susceptible to, vulnerable to, liable to, likely to, about to, watch|look out? for, watch out for, watch, beware of?, careful of|with, on the lookout for, worry|worried|worries|concern|concerned|concerns about|of|for, afraid of|it|the|this, fear of|that, expect|expecting, if not then, apt to, want to, wants to, liable for, a lot of|real danger of, invites, inviting, asking for, tend to, bound to, ready to, risk that, fit to, on the verge of, may get|have|see",
   },
   {
     id: 'may …',
@@ -200,7 +200,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "will, 'll, shall, going to, gonna, let's, lets, let us, must, have|has|got to, gotta, =to be, be|is|are to, plan|plans|planned|planning to|on|for|the?, intend to, booked for|to?, scheduled for|to?, ordered|order, arranged for|to?, arrange for|to?, set to|for, decided on|to|for, agreed to|on, about to, supposed to, due for|to|a?, please, plz, pls, kindly, remember to, don't forget to, make sure to|that|they|he|she?, i'm going to, i am going to, ask|asked|told|tell|have|get|getting|got|send|sending|sent|want|wants|instruct|instructed|remind|reminded|called|call for|to|on?, time for|to, ready to, starting to?, start|starts|begin|beginning the?, next is, then, now, go, go and|to, come to, coming to|for, comes to, put in for, be on for, 'll have to, will have to, am to, have him|her|them, assign|assigned to|for, on the list to, needs doing, i will, we will, i'll, we'll, he'll, she'll, they'll, it'll, somebody's gonna, dont forget, finish the|it, be? getting, gets, get, needs to be done, want the|this, move on to, continue with|to?, carry on with|the?",
+      "will, 'll, shall, going to, gonna, let's, lets, let us, must, have|has|got to, gotta, =to be, be|is|are to, plan|plans|planned|planning to|on|for|the?, intend to, booked for|to?, scheduled for|to?, ordered|order, arranged for|to?, arrange for|to?, set to|for, decided on|to|for, agreed to|on, about to, supposed to, due for|to|a?, please, plz, pls, kindly, remember to, don't forget to, make sure to|that|they|he|she?, i'm going to, i am going to, ask|asked|told|tell|have|get|getting|got|send|sending|sent|instruct|instructed|remind|reminded|called|call for|to|on?, time for|to, ready to, starting to?, start|starts|begin|beginning the?, next is, then, now, go, go and|to, come to, coming to|for, comes to, put in for, be on for, 'll have to, will have to, am to, have him|her|them, assign|assigned to|for, on the list to, needs doing, i will, we will, i'll, we'll, he'll, she'll, they'll, it'll, somebody's gonna, dont forget, finish the|it, be? getting, gets, get, needs to be done, move on to, continue with|to?, carry on with|the?",
   },
   {
     id: 'is …ing',
@@ -217,7 +217,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'next',
     words:
-      "=to be, will be|go|come|start|begin|happen|follow|take|get, =goes on|out|in|up|down|today|monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow, going on|out|in|up|down, be? coming, be booked|scheduled|planned|set|ordered|arranged|due|on|next, booked, scheduled, ordered, it is, must be|go|start|come, booked for|to?, scheduled for?, planned, start|starts|starting|begins|beginning, comes, come, has to be|go, have to be|go, shall be|go, gets, go back|in|up|on|out, goes, be? getting, 'll go|be",
+      "=to be, will be|go|come|start|begin|happen|follow|take|get, =goes on|out|in|up|down|today|monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow, going on|out|in|up|down, be? coming, be booked|scheduled|planned|set|ordered|arranged|due|on|next, booked, scheduled, ordered, it is, must be|go|start|come, booked for|to?, scheduled for?, planned, start|starts|starting|begins|beginning, =comes, =come, has to be|go, have to be|go, shall be|go, gets, =go back|in|up|on|out, =goes, be? getting, 'll go|be",
   },
   // Work weighed
   {

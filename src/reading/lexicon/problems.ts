@@ -29,7 +29,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   {
     kind: 'poor_anchorage',
     words: `float, floater, unrooted, rootless, uprooted, hill|plant|seedling|stool stand? be? loose, loose hill|plant|seedling|stool, pull|pulled with one|two finger, lying|lie|sit|sitting on top of? the? straw|residue|mud|trash|soil,
-      on top of the? straw|residue|trash|mud, not anchored|rooted|gripping|gripped, no anchorage, poor|bad|weak anchorage|rooting, wash|washed out hill|plant|seedling, hill|plant|seedling|stool washed out, hill|plant|seedling come|came|pop|popped|lift|lifted out|up|loose, not|never take|took|taken root|hold, no|poor soil contact, drift|drifted|drifting seedling|hill|plant, seedling|hill|plant drift|drifting|drifted away?, swim|swimming seedling, seedling|hill|plant be? swim|swimming, roots be? in the? air`,
+      on top of the? straw|residue|trash|mud, not anchored|rooted|gripping|gripped, no anchorage, poor|bad|weak anchorage|rooting, wash|washed out hill|plant|seedling, hill|plant|seedling|stool washed out, hill|plant|seedling come|came|pop|popped|lift|lifted out|loose, not|never take|took|taken root|hold, no|poor soil contact, drift|drifted|drifting seedling|hill|plant, seedling|hill|plant drift|drifting|drifted away?, swim|swimming seedling, seedling|hill|plant be? swim|swimming, roots be? in the? air`,
   },
   {
     kind: 'uneven_stand',

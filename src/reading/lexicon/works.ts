@@ -169,7 +169,7 @@ export const WORKS: readonly WorkRow[] = [
       start|run|switch|turn on? ..2 pump|motor|well
       pump
       put it back under
-      flood`,
+      we|to|will|then|and|'ll|they =flood`,
     objectFirst: `{inlet} ..6 =opened|=open
       {water} ..4 =let|=given|=put|=pumped|=turned in|on|back
       motor|pump be? run
@@ -315,7 +315,7 @@ export const WORKS: readonly WorkRow[] = [
       mud up|it|the
       =packed|=patched|=plugged|=mended|=plastered`,
     objectFirst:
-      '{bund} ..5 =mended|=repaired|=patched|=plugged|=sealed|=fixed|=closed|=rebuilt|=packed|=plastered|=blocked|=shut',
+      '{bund} ..5 =mended|=repaired|=patched|=plugged|=sealed|=fixed|=closed|=rebuilt|=packed|=plastered|=blocked',
     noun: `repair|repairs
       packing
       bund repair|mending|plastering
@@ -441,7 +441,6 @@ export const WORKS: readonly WorkRow[] = [
       =came|=comes|=come off yesterday|today|tomorrow|on|at|this|saturday|monday|friday
       gets|get cut
       =cut
-      finish it
       take it off
       shell
       =harvested|=threshed|=reaped|=combined`,
@@ -465,7 +464,7 @@ export const WORKS: readonly WorkRow[] = [
       level it|this|that|again|the|plot|field|with|tomorrow|today|once|by|low|high
       =levelled|=leveled|=levelling|=leveling
       prepare ..2 land|field|plot|bed
-      roll it|straw|stubble|the
+      roll it|straw|stubble
       land plane|level
       plane it|the
       work ..2 ground|it up|land

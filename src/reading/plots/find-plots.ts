@@ -310,6 +310,7 @@ function markRoles({ tokens }: Words, found: PlotFound[]): PlotFound[] {
     let at = one.first - 1;
     while (['the', 'that', 'our', 'those'].includes(tokens[at]?.lower ?? '')) at--;
     const word = tokens[at]?.lower ?? '';
+    const behindThan = [1, 2, 3, 4].some((back) => tokens[one.first - back]?.lower === 'than' && tokens.slice(one.first - back, one.first).every(({ kind }) => kind === 'word'));
     const pair = `${tokens[at - 1]?.lower ?? ''} ${word}`;
     const passing = PASSING_PAIRS.has(pair) || (PASSING_BEFORE.has(word) && !isOpeningFrom(tokens, at, word));
     return passing && !(one.codes.length > 1 && word === 'from') ? { ...one, role: 'passing' as const } : one;

@@ -29,7 +29,8 @@ const stands = (passage: Passage, mention: ActionMention, spared: Uint8Array): b
   !passage.plotOver[mention.first] &&
   !isInTime(passage, mention) &&
   !isOtherCut(passage, mention) &&
-  !isCauseOnly(passage, mention);
+  !isCauseOnly(passage, mention) &&
+  !isAndForShort(passage, mention);
 
 function sparedTokens(passage: Passage, taken: readonly { first: number; last: number }[]): Uint8Array {
   const spared = new Uint8Array(passage.tokens.length);
@@ -44,6 +45,13 @@ function sparedTokens(passage: Passage, taken: readonly { first: number; last: n
 /** `after weeding`, `before the urea`: the work is only a point in time. */
 const isInTime = (passage: Passage, { first, last }: ActionMention): boolean =>
   passage.times.some((time) => time.first < first && time.last >= last);
+
+/** `grandpas forty n the airstrip`: a small `n` is nitrogen only where a dose or a refusal stands beside it. */
+const isAndForShort = (passage: Passage, { kind, first, last }: ActionMention): boolean =>
+  kind === 'fertilise' &&
+  first === last &&
+  passage.tokens[first]!.text === 'n' &&
+  !/^(of|no|more|kg|lb|lbs|pounds|kilo|kilos|the|hold|units|unit)$/.test(passage.tokens[first - 1]?.lower ?? '');
 
 const NOT_THE_CROP = /^(rats?|hills?|tillers?|stools?|stems?|fresh|leaf|leaves|grass|bund|levee|track|short|mice|branch|road|hole|corner|panicles?)$/;
 

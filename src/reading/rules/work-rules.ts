@@ -51,6 +51,7 @@ function tenseOfMatch(match: Matched, passage: Passage, form: ActionMention['for
     }
     return tenseOf(passage.tokens[match.last]!.lower);
   }
+  for (let at = match.first; at <= match.last; at++) if (/^(went|gone|flew|flown)$/.test(passage.tokens[at]!.lower)) return 'ed';
   const word = passage.tokens[match.first]!.lower;
   return word === 'hand' || word === 'top' || word === 'side' || word === 'spot' || word === 'gap'
     ? tenseOf(passage.tokens[passage.following[match.first]!]?.lower ?? word)

@@ -3,11 +3,19 @@ import { type Passage, wallBetween } from '../engine/passage.ts';
 import type { ActionStatus } from '../record.ts';
 import type { WorkToSettle } from './actions.ts';
 
+/** A look already taken or a figure already given is no work of its own (guide), nor is a look not taken a decision. */
 export function statusFromWords(passage: Passage, work: WorkToSettle): ActionStatus | null {
+  const status = anyStatus(passage, work);
+  if (work.kind === 'measure' || work.kind === 'inspect') return status === 'done' || (status === 'ruled_out' && work.kind === 'inspect') ? null : status;
+  return status;
+}
+
+function anyStatus(passage: Passage, work: WorkToSettle): ActionStatus | null {
   const { cues, kind } = work;
   const says = new Set(cues.filter((cue) => cue.row.id !== 'is …ing').map(({ row }) => row.says));
   if (says.has('later') || says.has('general') || says.has('past')) return null;
   if (kind === 'leave') return says.has('ruled_out') && work.mention.form === 'verb' ? null : 'planned';
+  if (says.has('ruled_out') && isNotYetDone(passage, work)) return null;
   if (says.has('ruled_out') && !isElementTalk(passage, work)) return isPutOff(passage, work) ? 'planned' : 'ruled_out';
   if (isElementTalk(passage, work)) return null;
   const asked = isQuestion(passage, work);
@@ -29,6 +37,10 @@ function isElementTalk(passage: Passage, { mention, cues, dose }: WorkToSettle):
   if (mention.form !== 'noun' || dose || !/^(zinc|nitrogen|n|potash|iron|sink|sulphur|sulfur)$/.test(passage.tokens[mention.first]!.lower)) return false;
   return cues.some(({ first }) => /^(maybe|perhaps|think|thinking|possibly|probably|not|short|could|might|may|would|likely)$/.test(passage.tokens[first]!.lower)) && !/^(no|hold|skip)$/.test(passage.tokens[mention.first - 1]?.lower ?? '');
 }
+
+/** `not pulled yet`, `not weeded`: says how it stands, decides nothing. */
+const isNotYetDone = (passage: Passage, { mention }: WorkToSettle): boolean =>
+  mention.form === 'verb' && mention.tense === 'ed' && /^(not|never|n't)$/.test(passage.tokens[mention.first - 1]?.lower ?? '') && !/^(be|to)$/.test(passage.tokens[mention.first - 2]?.lower ?? '');
 
 /** `no irrigation till Friday`, `water can wait till Saturday`: put off to a day. */
 const isPutOff = (passage: Passage, { time }: WorkToSettle): boolean =>
@@ -88,6 +100,7 @@ function byTense(
   if (isPassive(passage, mention.first) && !futureOnly) return 'done';
   if (mention.tense === 'ing') return time?.toCome ? 'planned' : null;
   if (mention.form === 'object first') return time ? (futureOnly ? 'planned' : 'done') : null;
+  if (isSameInBoth(passage, mention.first) && hasSubject(passage, mention.first) && !futureOnly) return 'done';
   if (hasSubject(passage, mention.first) && !time?.toCome)
     return isSameInBoth(passage, mention.first) ? 'done' : 'planned';
   return 'planned';

@@ -52,7 +52,7 @@ export function entriesOf(passage: Passage, heard: Heard[], settled: Settled): R
   ]
     .flatMap((laid) => laid.plots.codes.map((plot) => entryOf(passage, heard, laid, plot)))
     .sort((a, b) => (a.evidence[0]?.start ?? 0) - (b.evidence[0]?.start ?? 0));
-  const kept = withoutDoubles(withStages(entries));
+  const kept = withoutDoubles(withStages(withoutSuperseded(entries)));
   return { record: recordOf(kept), entries: kept, heard };
 }
 
@@ -150,6 +150,15 @@ function entryOf(passage: Passage, heard: Heard[], { draft, plots, fact }: Laid,
     },
   } as Entry;
 }
+
+/** `do we spray or hand weed … hand weeding on Monday it is`: what was weighed and then decided stands as decided. */
+const withoutSuperseded = (entries: Entry[]): Entry[] =>
+  entries.filter(
+    (entry, index) =>
+      entry.list !== 'actions' ||
+      entry.fact.status !== 'proposed' ||
+      !entries.slice(index + 1).some((later) => later.list === 'actions' && later.fact.kind === entry.fact.kind && later.fact.plot === entry.fact.plot && /^(planned|ruled_out)$/.test(later.fact.status) && !later.fact.when === !entry.fact.when),
+  );
 
 /** A share of heads out is the heading stage; a whole plot cut is harvested (guide). */
 function withStages(entries: Entry[]): Entry[] {

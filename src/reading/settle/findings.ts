@@ -74,13 +74,14 @@ function cuesOf(
 }
 
 function statusOf(mention: FindingMention, cues: CueFound[], passage: Passage): FindingStatus | null {
-  const says = new Set(cues.map(({ row }) => row.says));
+  const says = new Set(cues.filter((cue) => !isAboutCause(passage, mention, cue)).map(({ row }) => row.says));
   if (says.has('past') && !says.has('cleared')) return null;
   if (says.has('later') || says.has('passing')) return null;
   if (says.has('cleared')) return isDenied(passage, cues) ? 'present' : 'cleared';
   if (mention.rule === 'none-of-it') return 'absent';
   if (mention.says === 'absent') return says.has('absent') ? 'present' : 'absent';
   if (isAnsweredNo(passage, mention)) return 'absent';
+  if (says.has('absent') && isDoubleNo(passage, cues)) return mention.taxon ? 'suspected' : null;
   if (says.has('absent')) return sinceBehind(passage, mention) ? 'cleared' : 'absent';
   if (says.has('risk') && !isNow(passage, mention)) return 'risk';
   if (mention.says === 'risk') return 'risk';
@@ -91,9 +92,22 @@ function statusOf(mention: FindingMention, cues: CueFound[], passage: Passage): 
   return mention.says ?? 'present';
 }
 
+/** `yellow from zinc I think`, `pale, maybe it is the iron`: the hedge is about the cause (guide). */
+function isAboutCause(passage: Passage, mention: FindingMention, { row, first, last }: CueFound): boolean {
+  if (row.says !== 'suspected' || first < mention.last) return false;
+  for (let at = mention.last + 1; at < first; at++) if (/^(from|because|due|owing|cuz)$/.test(passage.tokens[at]!.lower)) return true;
+  if (mention.kind !== 'nutrient') return false;
+  for (let at = last + 1; at <= last + 5 && at < passage.tokens.length && passage.walls[at]! < 3; at++)
+    if (ELEMENT_WORDS.test(passage.tokens[at]!.lower)) return true;
+  return false;
+}
+
+const ELEMENT_WORDS = /^(zinc|zn|nitrogen|n|potash|potassium|iron|sulphur|sulfur|phosphorus|cold|water|sink|hunger)$/;
+
 /** `Lodging? No, only a buffalo lay there.` */
 const isAnsweredNo = (passage: Passage, { last }: FindingMention): boolean =>
-  passage.tokens[last + 1]?.text === '?' && /^(no|nope|none|not|nah)$/.test(passage.tokens[last + 2]?.lower ?? '') && !/^(sure)$/.test(passage.tokens[last + 3]?.lower ?? '');
+  passage.tokens[last + 1]?.text === '?' && /^(no|nope|none|not|nah)$/.test(passage.tokens[last + 2]?.lower ?? '') &&
+  (passage.tokens[last + 3]?.kind !== 'word' || /^(not|none)$/.test(passage.tokens[last + 2]!.lower)) && !/^(sure)$/.test(passage.tokens[last + 3]?.lower ?? '');
 
 /** `not gone yet`. */
 const isDenied = (passage: Passage, cues: CueFound[]): boolean =>
@@ -123,6 +137,10 @@ function sinceBehind(passage: Passage, mention: FindingMention): boolean {
   }
   return false;
 }
+
+/** `it cannot be said that there is no disease`. */
+const isDoubleNo = (passage: Passage, cues: CueFound[]): boolean =>
+  cues.some(({ row, first }) => row.says === 'absent' && /\b(cannot|can't|not|wouldn't)\b.*\b(say|said)\b/.test(passage.tokens.slice(Math.max(0, first - 9), first).map(({ lower }) => lower).join(' ')));
 
 /** `lodges if we get a blow`: not yet. */
 function conditionBehind(passage: Passage, mention: FindingMention): boolean {

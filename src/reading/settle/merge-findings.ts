@@ -33,6 +33,8 @@ function restates(before: FindingDraft, later: FindingDraft): boolean {
   const a = before.rest;
   const b = later.rest;
   const near = later.first - before.last < NEAR;
+  if (later.sign && near && a.status === b.status) return true;
+  if (a.status === 'cleared' && b.status === 'absent') return near || a.taxon === b.taxon || !b.taxon;
   if (a.status !== b.status) {
     if (a.status === 'present' && (b.status === 'suspected' || b.status === 'risk')) return near;
     return a.status === 'suspected' && b.status === 'present' && later.sign && near;

@@ -45,8 +45,13 @@ function isPartOfWork(
         action.kind !== 'leave' &&
         action.kind !== 'fertilise') ||
       (action.last < mention.first &&
-        mention.first - action.last <= 3 &&
-        /^(for|against|of)$/.test(passage.tokens[mention.first - 1]?.lower ?? '')),
+        mention.first - action.last <= 4 &&
+        /(for|against|of)( the| those| these)?$/.test(
+          passage.tokens
+            .slice(action.last, mention.first)
+            .map(({ lower }) => lower)
+            .join(' '),
+        )),
   );
 }
 
@@ -80,6 +85,8 @@ function isIdle(passage: Passage, mention: FindingMention): boolean {
     return true;
   if (passage.tokens[mention.last]!.lower === 'under' && mention.kind === 'flooded' && !/^(bc|because|again|now|water|cuz|since|and|,|\.|;|)$/.test(next)) return true;
   if (/^flat$/.test(passage.tokens[mention.last]!.lower) && /^(leaf|leaves)$/.test(before)) return true;
+  if (word === 'went' && /^(twice|it|with|the|again|there)$/.test(next)) return true;
+  if (word === 'dry' && (/^(season|weight|matter|ground|basis|seeded|bay)$/.test(next) || /^(acre|hectare|ha|onto|in|bushels|the|before)$/.test(before))) return true;
   if (word === 'grassy' && /^(margin|edge|side|bank|strip|border|levee|bund)/.test(next)) return true;
   if (mention.kind === 'nutrient' && /^(cord|flower|flowers|tape|flag|string|rope|paint|line|sticky|boots|ring|stem|awns|grain|grains|heads|panicles)$/.test(next)) return true;
   if (mention.kind === 'seepage' && /^(road|bridge|road's|track|path|drive)$/.test(before)) return true;
