@@ -29,9 +29,13 @@ const deepest = 6;
 
 function walkLevel(view: DataView, from: number, to: number, depth: number): BoxWalk {
   let at = from;
+  let hasMeta = false;
   while (at < to) {
-    const box = readBox(view, at, to, depth);
+    // Length 0 means "to the end of the file", which only the last box, the picture's data, may say. Readers look for
+    // the meta box first, so where none came before they would wait for it at this one.
+    const box = readBox(view, at, to, depth === 0 && hasMeta);
     if ('sound' in box) return box;
+    hasMeta ||= box.type === 'meta';
     const inside = holders[box.type];
     if (inside !== undefined && depth < deepest) {
       const below = walkLevel(view, box.body + inside, box.end, depth + 1);
@@ -44,18 +48,17 @@ function walkLevel(view: DataView, from: number, to: number, depth: number): Box
   return sound;
 }
 
-function readBox(view: DataView, at: number, to: number, depth: number): Box | BoxWalk {
+function readBox(view: DataView, at: number, to: number, mayBeOpen: boolean): Box | BoxWalk {
   if (to - at < 8) return fault('cut', `${to - at} bytes are left where a box should begin, at byte ${at}`);
   const type = String.fromCharCode(...new Uint8Array(view.buffer, view.byteOffset + at + 4, 4));
   let size = view.getUint32(at);
   let header = 8;
+  if (size === 0 && mayBeOpen && type === 'mdat') size = to - at;
   if (size === 1) {
     if (to - at < 16) return fault('cut', `the file ends inside the head of box ${named(type)}`);
     size = Number(view.getBigUint64(at + 8));
     header = 16;
   }
-  // Length 0 means "to the end of the file", which only the last box with the picture's data may say.
-  if (size === 0 && depth === 0 && type === 'mdat') size = to - at;
   if (size === 0) return fault('stands-still', `box ${named(type)} at byte ${at} has no length`);
   if (size < header)
     return fault('malformed', `box ${named(type)} at byte ${at} is shorter than its own head`);

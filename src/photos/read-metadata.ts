@@ -5,6 +5,7 @@
 import exifr from 'exifr';
 import sharp from 'sharp';
 import { type BoxWalk, walkBoxes } from './box-walk.ts';
+import { disarmTags } from './disarm-tags.ts';
 import { mostPixels } from './ingest.ts';
 import { jpegHead } from './jpeg-head.ts';
 import { isIsoMedia, kindOf, type PhotoKind } from './kind.ts';
@@ -17,7 +18,9 @@ export async function readMetadata(bytes: Uint8Array): Promise<RawTags> {
   const walk: BoxWalk = isIsoMedia(bytes) ? walkBoxes(bytes) : { sound: true };
   // A cut file still has its tags; the other faults trap a reader.
   if (kind === null || (!walk.sound && walk.fault !== 'cut')) return noTags();
-  const first = await readTags(kind === 'jpeg' ? jpegHead(bytes) : walk.sound ? bytes : lengthened(bytes));
+  const first = await readTags(
+    disarmTags(kind === 'jpeg' ? jpegHead(bytes) : walk.sound ? bytes : lengthened(bytes)),
+  );
   if (kind === 'jpeg' || (first && hasTiff(first))) return first ?? noTags();
   return (await secondRoute(kind, bytes, first?.xmp ?? null)) ?? first ?? noTags();
 }
@@ -59,51 +62,51 @@ interface Parsed {
   exif?: ExifTags;
   gps?: GpsTags;
   xmp?: unknown;
-  ifd0?: { ExifIFD?: unknown; GpsIFD?: unknown };
 }
 
-/** One bad tag hides those after it in its block: where the block is there and its main tags are not, each is asked for alone. */
+/** One bad tag hides those after it in its block: where one is met, each that is still missing is asked for alone. */
 async function readTags(bytes: Uint8Array): Promise<RawTags | null> {
-  const found = await parse(bytes, exifNames, gpsNames, true);
+  const all = { exif: exifNames, gps: gpsNames, xmp: true };
+  const whole = await parse(bytes, all, 'strict');
+  const found = whole ?? (await parse(bytes, all, 'lenient'));
   if (!found) return null;
-  const tags = {
-    exif: found.exif ?? {},
-    gps: found.gps ?? {},
-    xmp: typeof found.xmp === 'string' ? found.xmp : null,
-  };
-  const exifHides = found.ifd0?.ExifIFD !== undefined && !('DateTimeOriginal' in tags.exif);
-  const gpsHides =
-    found.ifd0?.GpsIFD !== undefined && !('GPSLatitude' in tags.gps && 'GPSLongitude' in tags.gps);
-  if (exifHides)
-    for (const name of exifNames) Object.assign(tags.exif, (await parse(bytes, [name], [], false))?.exif);
-  if (gpsHides)
-    for (const name of gpsNames) Object.assign(tags.gps, (await parse(bytes, [], [name], false))?.gps);
-  tags.exif = withBlankForms(tags.exif);
-  return tags;
+  const exif = { ...found.exif };
+  const gps = { ...found.gps };
+  if (!whole) {
+    for (const name of exifNames.filter((wanted) => !(wanted in exif)))
+      Object.assign(exif, (await parse(bytes, { exif: [name], gps: [], xmp: false }, 'lenient'))?.exif);
+    for (const name of gpsNames.filter((wanted) => !(wanted in gps)))
+      Object.assign(gps, (await parse(bytes, { exif: [], gps: [name], xmp: false }, 'lenient'))?.gps);
+  }
+  return { exif: withBlankForms(exif), gps, xmp: typeof found.xmp === 'string' ? found.xmp : null };
 }
 
+interface Wanted {
+  exif: readonly string[];
+  gps: readonly string[];
+  xmp: boolean;
+}
+
+/** Null where it throws: at the first fault when strict, only where nothing at all can be read when lenient. */
 async function parse(
   bytes: Uint8Array,
-  exif: readonly string[],
-  gps: readonly string[],
-  xmp: boolean,
+  wanted: Wanted,
+  manner: 'strict' | 'lenient',
 ): Promise<Parsed | null> {
+  const options = {
+    tiff: true,
+    ifd0: { pick: ['Orientation'] },
+    exif: wanted.exif.length > 0 && { pick: [...wanted.exif] },
+    gps: wanted.gps.length > 0 && { pick: [...wanted.gps] },
+    xmp: wanted.xmp && { parse: false, multiSegment: false },
+    mergeOutput: false,
+    translateKeys: true,
+    translateValues: false,
+    reviveValues: false,
+    silentErrors: manner === 'lenient',
+  };
   try {
-    const options = {
-      tiff: true,
-      ifd0: { pick: ['Orientation'] },
-      exif: exif.length > 0 ? { pick: [...exif] } : false,
-      gps: gps.length > 0 ? { pick: [...gps] } : false,
-      xmp: xmp ? { parse: false, multiSegment: false } : false,
-      mergeOutput: false,
-      translateKeys: true,
-      translateValues: false,
-      reviveValues: false,
-      // Keeps the pointers to the blocks, which tell an empty block from a missing one.
-      sanitize: false,
-      silentErrors: true,
-    };
-    return ((await exifr.parse(bytes, options as object)) as Parsed | undefined) ?? {};
+    return ((await exifr.parse(bytes, options)) as Parsed | undefined) ?? {};
   } catch {
     return null;
   }
@@ -118,7 +121,7 @@ async function secondRoute(kind: PhotoKind, bytes: Uint8Array, xmp: string | nul
     .metadata()
     .catch(() => null);
   const block = found?.exif ? withoutHead(found.exif) : kind === 'png' ? pngProfile(bytes) : null;
-  const tags = block ? await readTags(block) : null;
+  const tags = block ? await readTags(disarmTags(block)) : null;
   return { ...(tags ?? noTags()), xmp: xmp ?? found?.xmp?.toString('utf8') ?? null };
 }
 
