@@ -197,6 +197,7 @@ function joins(around: Surroundings, before: Figure, figure: Figure, starts: Rea
     return isLed(around, before, figure, to - from);
   for (let index = to - 1; index >= from; index--) {
     if (around.isPlot(index)) return true;
+    if (starts.has(index)) continue;
     if (!JOINS.has(wordOf(around, index)) && wordOf(around, index) !== '.')
       return isLed(around, before, figure, to - from);
   }
