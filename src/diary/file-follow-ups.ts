@@ -1,7 +1,8 @@
 /**
- * Works the follow-ups out for the plots that something happened to, when a list is asked for. That something happened is
+ * Works the follow-ups out when a list is asked for. That something happened is
  * marked in the same commit as the happening, so that neither a stop nor a hurry can leave an item behind.
  */
+import { isDeepStrictEqual } from 'node:util';
 import { followUps } from '../followups/follow-ups.ts';
 import type { DiaryFact, FollowUp, LookAfterRow, PersonStep, StageForecast } from '../followups/item.ts';
 import { LOOK_AFTER } from '../followups/look-after.ts';
@@ -11,35 +12,24 @@ import type { FollowUpRow } from '../storage/tables.ts';
 import type { Diary } from './diary.ts';
 import { localToday, type Plot, readPlots } from './farm.ts';
 
-/** To be called in the transaction that changes the facts or steps of these plots. */
-export async function markStale(db: Db, plots: Iterable<string | null>): Promise<void> {
-  for (const plot of plots) {
-    await db
-      .insertInto('follow_ups_stale')
-      .values({ plot: plot ?? '' })
-      .onConflict((clash) => clash.doNothing())
-      .execute();
-  }
-}
+/** To be called in the transaction that changes facts or steps. */
+export const markStale = (db: Db) => db.deleteFrom('follow_ups_day').execute();
 
-/** The lists speak of today: what is stale is worked out again, and all of it when the day has changed. */
+/**
+ * The lists speak of today: when something happened since they were worked out, or the day has changed, they are worked out
+ * again. Always of the whole farm, because rain, the next walk or a report without a plot move items anywhere.
+ */
 export async function followUpsOfToday(diary: Diary): Promise<void> {
   const today = await localToday(diary);
   const row = await diary.db.selectFrom('follow_ups_day').select('day').executeTakeFirst();
-  const stale = await diary.db.selectFrom('follow_ups_stale').select('plot').execute();
-  if (row?.day === today && stale.length === 0) return;
-  const known = { today, known: await readPlots(diary), lookAfter: await lookAfterRows(diary.db) };
+  if (row?.day === today) return;
+  const plots = await readPlots(diary);
+  const lookAfter = await lookAfterRows(diary.db);
   await diary.db.transaction().execute(async (db) => {
-    const plots = row?.day === today ? stale.map(({ plot }) => plot || null) : await plotsWithItems(db);
-    for (const plot of plots) await fileOfPlot(db, plot, known);
-    await db
-      .deleteFrom('follow_ups_stale')
-      .where(
-        'plot',
-        'in',
-        [...plots].map((plot) => plot ?? ''),
-      )
-      .execute();
+    const facts = await allFacts(db);
+    const steps = await allSteps(db);
+    const items = followUps({ facts, steps, lookAfter, forecasts: plots.flatMap(stageForecasts), today });
+    await fileChanged(db, items.map(toRow));
     await noteDay(db, today);
   });
 }
@@ -53,34 +43,7 @@ export async function lookAfterRows(db: Db): Promise<LookAfterRow[]> {
   return [...LOOK_AFTER.filter((row) => !ruled.has(row.action)), ...own];
 }
 
-/** What the fold needs besides the plot's own facts and steps. */
-interface Known {
-  today: string;
-  known: Plot[];
-  lookAfter: LookAfterRow[];
-}
-
-async function fileOfPlot(db: Db, plot: string | null, { today, known, lookAfter }: Known): Promise<void> {
-  const facts = await factsOfPlot(db, plot);
-  const steps = await stepsOfPlot(db, plot);
-  const forecasts = stageForecasts(
-    known.find(({ code }) => code === plot),
-    facts,
-  );
-  const items = followUps({ facts, steps, lookAfter, forecasts, today });
-  await db
-    .deleteFrom('follow_ups')
-    .where('plot', plot === null ? 'is' : '=', plot)
-    .execute();
-  const rows = items.map(toRow);
-  for (let at = 0; at < rows.length; at += 50)
-    await db
-      .insertInto('follow_ups')
-      .values(rows.slice(at, at + 50))
-      .execute();
-}
-
-async function factsOfPlot(db: Db, plot: string | null): Promise<DiaryFact[]> {
+async function allFacts(db: Db): Promise<DiaryFact[]> {
   const rows = await db
     .selectFrom('facts')
     .innerJoin('notes', 'notes.id', 'facts.note_id')
@@ -94,7 +57,6 @@ async function factsOfPlot(db: Db, plot: string | null): Promise<DiaryFact[]> {
       'facts.words',
       'notes.author',
     ])
-    .where('facts.plot', plot === null ? 'is' : '=', plot)
     .execute();
   return rows.map((row) => ({
     id: row.id,
@@ -107,37 +69,35 @@ async function factsOfPlot(db: Db, plot: string | null): Promise<DiaryFact[]> {
   }));
 }
 
-async function stepsOfPlot(db: Db, plot: string | null): Promise<PersonStep[]> {
-  const rows = await db
-    .selectFrom('steps')
-    .select('step')
-    .where('plot', plot === null ? 'is' : '=', plot)
-    .execute();
+async function allSteps(db: Db): Promise<PersonStep[]> {
+  const rows = await db.selectFrom('steps').select('step').execute();
   return rows.map((row) => JSON.parse(row.step) as PersonStep);
 }
 
-/** Observed stages as they were seen; those still to come from the crop's dates, marked as forecast. */
-function stageForecasts(plot: Plot | undefined, facts: DiaryFact[]): StageForecast[] {
-  if (!plot) return [];
-  const observed = facts.flatMap(({ fact, observedAt }): StageForecast[] =>
-    fact.list === 'stages' && fact.fact.status === 'current'
-      ? [{ plot: plot.code, stage: fact.fact.stage, date: observedAt.slice(0, 10), sure: 'observed' }]
-      : [],
-  );
-  const seen = new Set(observed.map(({ stage }) => stage));
-  const forecast = expectedStages(plot.crop ?? { daysToMaturity: null, sownOn: null, plantedOn: null })
-    .filter(({ stage }) => !seen.has(stage))
-    .map(({ stage, from }): StageForecast => ({ plot: plot.code, stage, date: from, sure: 'forecast' }));
-  return [...observed, ...forecast];
-}
+/** From the dates of the crop that stands; what was seen moves items by itself. */
+const stageForecasts = ({ code, crop }: Plot): StageForecast[] =>
+  crop
+    ? expectedStages(crop).map(({ stage, from }) => ({ plot: code, stage, date: from, sure: 'forecast' }))
+    : [];
 
-async function plotsWithItems(db: Db): Promise<Set<string | null>> {
-  const rows = await Promise.all([
-    db.selectFrom('facts').select('plot').distinct().execute(),
-    db.selectFrom('steps').select('plot').distinct().execute(),
-    db.selectFrom('follow_ups').select('plot').distinct().execute(),
-  ]);
-  return new Set(rows.flat().map((row) => row.plot));
+/** Only rows that differ are written. */
+async function fileChanged(db: Db, rows: FollowUpRow[]): Promise<void> {
+  const filed = new Map(
+    (await db.selectFrom('follow_ups').selectAll().execute()).map((row) => [row.id, row]),
+  );
+  const changed = rows.filter((row) => !isDeepStrictEqual(filed.get(row.id), row));
+  const kept = new Set(rows.map(({ id }) => id));
+  const gone = [...filed.keys()].filter((id) => !kept.has(id)).concat(changed.map(({ id }) => id));
+  for (let at = 0; at < gone.length; at += 500)
+    await db
+      .deleteFrom('follow_ups')
+      .where('id', 'in', gone.slice(at, at + 500))
+      .execute();
+  for (let at = 0; at < changed.length; at += 50)
+    await db
+      .insertInto('follow_ups')
+      .values(changed.slice(at, at + 50))
+      .execute();
 }
 
 const noteDay = (db: Db, day: string) =>

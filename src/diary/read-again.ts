@@ -17,9 +17,8 @@ import type { Diary } from './diary.ts';
 import { type FarmSeen, readFarmSeen } from './farm-seen.ts';
 import { markStale } from './file-follow-ups.ts';
 
-/** Reads one note and stores its facts; the plots whose facts may have changed are marked. */
+/** Reads one note and stores its facts; the follow-ups are stale from then on. */
 export async function readAndFile(db: Db, note: NoteRow, farm: FarmSeen, at: string): Promise<void> {
-  const before = await plotsTouched(db, note.id);
   const reading: Reading = readNote(
     {
       id: note.id,
@@ -40,7 +39,7 @@ export async function readAndFile(db: Db, note: NoteRow, farm: FarmSeen, at: str
     { reader: READER_VERSION, readAt: at, reading: JSON.stringify(reading) },
     rows,
   );
-  await markStale(db, new Set([...before, ...rows.map((row) => row.plot)]));
+  await markStale(db);
 }
 
 /** Reads every note that an older reader read (or all), a hundred a transaction; tells how far it is. */
@@ -71,11 +70,6 @@ async function notesToRead(db: Db, all: boolean): Promise<string[]> {
     .execute();
   return rows.filter((row) => all || row.reader !== READER_VERSION).map((row) => row.id);
 }
-
-const plotsTouched = async (db: Db, noteId: string): Promise<(string | null)[]> =>
-  (await db.selectFrom('facts').select('plot').distinct().where('note_id', '=', noteId).execute()).map(
-    (row) => row.plot,
-  );
 
 export const toCorrection = (row: CorrectionRow): Correction => ({
   id: row.id,

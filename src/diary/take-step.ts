@@ -94,7 +94,7 @@ export async function takeStep(diary: Diary, written: StepInput): Promise<Follow
       })
       .onConflict((clash) => clash.column('id').doNothing())
       .execute();
-    await markStale(db, [item.plot]);
+    await markStale(db);
   });
   return (
     (await followUpById(diary, item.id)) ?? {

@@ -17,10 +17,8 @@ export interface Tables {
   farm_words: { said: string; meant: string; added_at: string };
   steps: StepRow;
   follow_ups: FollowUpRow;
-  /** The day for which the follow-ups were last worked out, one row. */
+  /** The day for which the follow-ups were last worked out, one row; none when something happened since. */
   follow_ups_day: { id: string; day: string };
-  /** Plots to which something happened since their follow-ups were worked out; `` stands for no plot. */
-  follow_ups_stale: { plot: string };
   /** The farm's own rows of the look afterwards; where there are none, the table that it starts with rules. */
   look_after: { action: string; look_at: string; row: string; changed_at: string };
 }
