@@ -2,6 +2,7 @@
 import { type Ingest, type RefusalReason, refused } from './ingest.ts';
 import type { PhotoKind } from './kind.ts';
 import { type PositionFact, positionFact } from './position-fact.ts';
+import { positionWords } from './position-words.ts';
 import { noTags, type RawTags } from './raw-tags.ts';
 import { type TimeFact, timeFact } from './time-fact.ts';
 
@@ -9,6 +10,8 @@ export interface Examined {
   /** Null where it is no photo that is taken here. */
   kind: PhotoKind | null;
   position: PositionFact;
+  /** Why there is no position, for people; null where there is one. */
+  positionWords?: string | null;
   time: TimeFact;
   ingest: Ingest;
   /** Pixels as stored, before any turning; null where they can't be told. */
@@ -16,10 +19,10 @@ export interface Examined {
   height: number | null;
 }
 
-export const facts = (tags: RawTags): Pick<Examined, 'position' | 'time'> => ({
-  position: positionFact(tags),
-  time: timeFact(tags),
-});
+export function facts(tags: RawTags): Pick<Examined, 'position' | 'positionWords' | 'time'> {
+  const position = positionFact(tags);
+  return { position, positionWords: positionWords(position, tags.gps), time: timeFact(tags) };
+}
 
 /** A file that could not be opened at all. */
 export const notOpened = (reason: RefusalReason): Examined => ({

@@ -75,11 +75,14 @@ describe('trap 4: what phones write where the position was taken out', () => {
     ['blank refs and 0/0', gps(none), 'invalid'],
     ['refs and zeros', gps(zero, 'N', 'E'), 'null-island'],
   ])('%s', async (_, tags, status) => {
-    expect((await read(await jpeg({ gps: tags }))).position).toMatchObject({
-      status,
-      latitude: null,
-      longitude: null,
-    });
+    const { position, positionWords } = await read(await jpeg({ gps: tags }));
+    expect(position).toMatchObject({ status, latitude: null, longitude: null });
+    expect(positionWords).toMatch(
+      status === 'null-island' ? /no position yet/ : /phone took the position out/,
+    );
+  });
+  test('a position needs no words', async () => {
+    expect((await read(await fieldPhoto())).positionWords).toBeNull();
   });
 });
 
