@@ -14,7 +14,7 @@ export function applyProposals(
     .map((one) => narrowed(tokens, one))
     .sort((a, b) => a.from - b.from || b.to - a.to)) {
     if (proposal.from < at || !changes(tokens, proposal)) continue;
-    out.push(...tokens.slice(at, proposal.from));
+    for (const token of tokens.slice(at, proposal.from)) out.push(token);
     const said = tokens.slice(proposal.from, proposal.to);
     out.push(...readAs(said, proposal.meant));
     heard.push({
@@ -26,7 +26,7 @@ export function applyProposals(
     });
     at = proposal.to;
   }
-  out.push(...tokens.slice(at));
+  for (const token of tokens.slice(at)) out.push(token);
   return { tokens: out.map((token, index) => ({ ...token, index })), heard };
 }
 

@@ -6,7 +6,8 @@ const SETS: Record<string, string> = {
   water:
     'water leak leaks leaking leaked leakage seep seeps seeping seepage weeping weeps flood flooded irrigate irrigation drain drains drained draining outlet inlet canal pipe gate hole holes crab crabs overtopped breached overflow pond',
   bank: '@water mend mended mending repair repaired repairing patch patched pack packed clay mud plaster plastered seal sealed rat rats burrow burrows barrow barrows runway runways runs grass weed weeds side sides cut along beside inside outside downhill uphill north south east west broken break breaks built shade top walk walked trimmed slashed high low washed blown crossing tank wet dry snail snails trap traps plot',
-  fall: 'storm wind winds rain rains rained typhoon drizzle flat stem stems straw tall heavy percent % ripe dough milk heading headed flowering nitrogen fertilizer fertiliser urea plants crop hills corner patch leaning lean plot stand harvest risk tied tie hail down degrees seed too variety weather little yet some no panicles panicle booting',
+  gale: 'storm wind winds rain rains rained typhoon drizzle flat stem stems straw tall heavy ripe dough milk heading headed flowering nitrogen fertilizer fertiliser urea plants crop hills corner patch leaning lean plot stand harvest hail degrees panicles panicle booting',
+  fall: '@gale percent % down seed too variety weather little yet some no risk tied tie',
   count:
     '# count counted counting per average averages hill hills square metre meter each main productive many more less few panicle panicles plot height tall plants maximum max number',
   patches:
@@ -21,7 +22,7 @@ const SETS: Record<string, string> = {
   feed: 'kilo kilos kg bag bags per hectare acre leaf leaves yellow pale apply applied put broadcast topdress top split split put more less short shortage enough deficiency need sulphate sulfate fertilizer fertiliser # too basal dose nitrogen rusty brown bronzing',
   hill: '# float floating missing per percent % count counted square metre meter planted cut tillers sampled near counts row rows leaf loose transplanted uprooted rats hopper plants empty',
   field:
-    'plot plots field fields hill hills leaf leaves tiller tillers panicle panicles stem stems water bund bunds levee row rows crop rice damage counted percent % spray sprayed weed weeds rat rats corner inlet outlet canal drain drained square metre meter severe moderate patch patches seedling seedlings plants stage urea nitrogen irrigation irrigate grass sheath roots transplanted transplanting heading flowering booting tillering lodged lodging dough ripe hectare per bug bugs insects hopper hoppers spot spots blight blast block replicate treatment centimeters centimeter lesion lesions larvae moth moths beetle beetles herbicide fungicide weeding seed damaged threshold anther anthers sulphide sulfide burrow burrows droppings traps tubewell',
+    'plot plots field fields hill hills leaf leaves tiller tillers panicle panicles stem stems water bund bunds levee row rows crop rice damage counted percent spray sprayed weed weeds rat rats corner inlet outlet canal drain drained square metre meter severe moderate patch patches seedling seedlings plants stage urea nitrogen irrigation irrigate grass sheath roots transplanted transplanting heading flowering booting tillering lodged lodging dough ripe hectare per bug bugs insects hopper hoppers spot spots blight blast block replicate treatment centimeters centimeter lesion lesions larvae moth moths beetle beetles herbicide fungicide weeding seed damaged threshold anther anthers sulphide sulfide burrow burrows droppings traps tubewell',
 };
 
 const expand = (words: string): string[] =>

@@ -52,7 +52,7 @@ export function hear(tokens: Token[], context: HearContext): { tokens: Token[]; 
       const result = applyProposals(current, pass(hearingOf(current, context)));
       current = result.tokens;
       changes += result.heard.length;
-      heard.push(...result.heard);
+      for (const one of result.heard) heard.push(one);
     }
     if (changes === 0) break;
   }

@@ -98,7 +98,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
   {
     said: 'logging',
     meant: 'lodging',
-    near: '@fall',
+    near: '@gale',
     unlessBefore: 'the a illegal data',
     unlessAfter: `${FOREST} my your`,
     unless: 'truck trucks timber company forest',
@@ -112,7 +112,7 @@ export const KNOWN_MISHEARINGS: readonly Mishearing[] = [
   {
     said: 'logged',
     meant: 'lodged',
-    near: '@fall',
+    near: '@gale down percent',
     unlessAfter: 'in on into the out my off it as at data',
     unlessBefore: 'i we have has water he she ',
     unless: 'book notebook computer data truck timber forest',

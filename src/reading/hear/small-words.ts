@@ -6,7 +6,7 @@ import type { Mishearing } from './mishearing-rows.ts';
  * fix the place, so that only the odd one changes.
  */
 const ENDS = '$ and but so with also then no not is has was are had needs looks shows yesterday today';
-const FIGURE = 'score depth chart colour color lcc count average reads reading number';
+const FIGURE = 'score depth chart colour color lcc count average reads reading';
 const UNITS =
   'percent % centimeter centimeters centimetre centimetres cm inches inch millimeters millimetres mm kilos kg';
 
@@ -65,9 +65,14 @@ export const SMALL_WORDS: readonly Mishearing[] = [
   },
   { ...numbers(['and {}'], 'for fore won ate'), before: '#', after: '$', all: true, unless: 'us me them' },
   {
-    ...numbers(['{} percent', '{} %', '{} per cent'], 'for to too won ate tree free tin sex sicks fife'),
+    ...numbers(['{} percent', '{} %', '{} per cent'], 'too won ate tree tin sex sicks fife'),
     sure: true,
-    unlessBefore: '# ^ up down from close compared due',
+    unlessBefore: '# ^ up down',
+  },
+  {
+    ...numbers(['{} percent', '{} %', '{} per cent'], 'for to free'),
+    before: 'is at about only was around nearly almost say maybe roughly some',
+    all: true,
   },
   {
     ...numbers(['{}'], 'for to too won ate'),

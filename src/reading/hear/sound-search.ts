@@ -94,11 +94,12 @@ function apart(meant: string[], from: number, to: number, words: readonly string
  * A short word is like too many others, so more is asked of it. Two plain words in a row are read as one only for the
  * Latin names of weeds, which no sentence makes by chance.
  */
-function asked(words: readonly string[], { joined, kind }: TradeSound, near: boolean): number {
+function asked(words: readonly string[], { joined, kind, meant }: TradeSound, near: boolean): number {
   const strange = words.filter((word) => !isOrdinary(word) && !isFieldWord(word)).length;
   if (words.length === 1 && strange === 0) return Infinity;
   if (!near) return words.length === 1 && joined.length > LONG ? ASKED.alone : Infinity;
   if (strange === 0) return kind === 'weed' && joined.length > LONG ? ASKED.plain : Infinity;
-  if (joined.length < LONG || kind === 'nutrient') return ASKED.short;
+  if (joined.length < LONG || kind === 'nutrient' || (words.length === 1 && meant.length > 1))
+    return ASKED.short;
   return words.length === 1 ? ASKED.strange : ASKED.mixed;
 }

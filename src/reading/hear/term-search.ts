@@ -70,7 +70,8 @@ function oddWord(
   }
   if (!odd || !isOpen(tokens, odd.at, odd.at + 1)) return undefined;
   const { lower, kind } = tokens[odd.at]!;
-  if (kind !== 'word' || lower.length < 3 || isNumberWord(lower)) return undefined;
+  if (kind !== 'word' || lower.length < 3 || !/^[a-z']+$/.test(lower) || isNumberWord(lower))
+    return undefined;
   if (
     BINDING.has(lower) ||
     isFieldWord(lower) ||

@@ -147,4 +147,10 @@ describe('any note', () => {
     for (const piece of ['bond leaking ', 'a', 'b p h ', 'leaf fold and ', '- ', 'lud vigia flower '])
       expect(() => hear(tokenise(piece.repeat(1000)), dictated)).not.toThrow();
   });
+
+  test('a text far longer than any note is heard to its end', { timeout: 60_000 }, () => {
+    const { tokens } = hear(tokenise(`the bond is leaking ${'. '.repeat(150_000)}`), dictated);
+    expect(tokens.length).toBe(150_004);
+    expect(tokens[1]?.lower).toBe('bund');
+  });
 });
