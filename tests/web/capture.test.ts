@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { type Browser, openChromium } from './chromium.ts';
 import { greenPng } from './green-png.ts';
+import { seen } from './seen.ts';
 import { type Server, startServer } from './start-server.ts';
 
 let server: Server;
@@ -52,9 +53,9 @@ describe('Capture with script', () => {
     await page.fill('#text', 'Plot B2. Gap along the north bund, refill it.');
     await page.click('text=Keep the note');
     await page.waitForURL(/\/notes\/[0-9a-f]{32}$/);
-    expect(await page.locator('.told').innerText()).toContain('Kept.');
-    expect(await page.locator('.words').innerText()).toBe('Plot B2. Gap along the north bund, refill it.');
-    expect(await page.locator('.judged').innerText()).toContain('north bund');
+    expect(await seen(page.locator('.told'))).toContain('Kept.');
+    expect(await seen(page.locator('.words'))).toBe('Plot B2. Gap along the north bund, refill it.');
+    expect(await seen(page.locator('.judged'))).toContain('north bund');
     expect(await page.locator('.words mark').count()).toBeGreaterThan(0);
   });
 
@@ -64,8 +65,8 @@ describe('Capture with script', () => {
     await page.getByRole('button', { name: /it’s not: B2: Water 5 cm deep/ }).click();
     await page.click('text=Keep the note');
     await page.waitForURL(/\/notes\//);
-    expect(await page.locator('.judged').innerText()).not.toContain('Water 5 cm');
-    expect(await page.locator('.struck').innerText()).toContain('Water 5 cm deep');
+    expect(await seen(page.locator('.judged'))).not.toContain('Water 5 cm');
+    expect(await seen(page.locator('.struck'))).toContain('Water 5 cm deep');
   });
 
   test('a draft survives a reload with its words and its plot, and goes once the note is kept', async () => {
@@ -74,7 +75,7 @@ describe('Capture with script', () => {
     await page.reload();
     expect(await page.inputValue('#text')).toBe('Half a note about the pump');
     expect(await page.inputValue('#plot')).toBe('B2');
-    expect(await page.locator('#draft').innerText()).toContain('as you left it');
+    expect(await seen(page.locator('#draft'))).toContain('as you left it');
     await page.click('text=Keep the note');
     await page.waitForURL(/\/notes\//);
     await page.goto(`${server.url}/capture`);
@@ -88,7 +89,7 @@ describe('Capture with script', () => {
       { name: 'pflöcke am weg.png', mimeType: 'image/png', buffer: await greenPng(40) },
       { name: 'second.png', mimeType: 'image/png', buffer: await greenPng(41) },
     ]);
-    expect(await page.locator('#chosen').innerText()).toContain('2 photos');
+    expect(await seen(page.locator('#chosen'))).toContain('2 photos');
     await page.setInputFiles('#camera', {
       name: 'camera.png',
       mimeType: 'image/png',
@@ -96,7 +97,7 @@ describe('Capture with script', () => {
     });
     await page.click('text=Keep the note');
     await page.waitForURL(/\/notes\//);
-    expect(await page.locator('.told').innerText()).toContain('With 3 photos');
+    expect(await seen(page.locator('.told'))).toContain('With 3 photos');
     expect(await page.locator('.photos figure').count()).toBe(3);
     const address = await page.locator('.photos img').first().getAttribute('src');
     const picture = await fetch(server.url + address);
@@ -114,7 +115,7 @@ describe('Capture with script', () => {
     ]);
     await page.click('text=Keep the note');
     await page.waitForURL(/\/notes\//);
-    const told = await page.locator('.told').innerText();
+    const told = await seen(page.locator('.told'));
     expect(told).toContain('list.txt');
     expect(told).toContain('With 1 photo');
     expect(await page.locator('.photos figure').count()).toBe(1);
@@ -122,7 +123,7 @@ describe('Capture with script', () => {
 
   test('an empty note is refused beside the field', async () => {
     await page.click('text=Keep the note');
-    expect(await page.locator('#wrong-text').innerText()).toContain('empty');
+    expect(await seen(page.locator('#wrong-text'))).toContain('empty');
     expect(await page.locator('#text').getAttribute('aria-invalid')).toBe('true');
   });
 });
@@ -140,7 +141,7 @@ describe('Capture without script', () => {
     });
     await bare.click('text=Keep the note');
     await bare.waitForURL(/\/notes\//);
-    expect(await bare.locator('.words').innerText()).toBe('Written without script in B2.');
+    expect(await seen(bare.locator('.words'))).toBe('Written without script in B2.');
     expect(await bare.locator('.photos figure').count()).toBe(1);
     await plain.close();
   });

@@ -3,7 +3,8 @@ import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Browser, openChromium } from './chromium.ts';
-import { somePages } from './some-pages.ts';
+import { seen } from './seen.ts';
+import { PAGE_NAMES, type PageName, somePages } from './some-pages.ts';
 import { type Server, startServer } from './start-server.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -11,7 +12,7 @@ const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/
 let server: Server;
 let browser: Browser;
 let page: Page;
-let pages: [string, string][];
+let pages: Record<PageName, string>;
 
 beforeAll(async () => {
   server = await startServer();
@@ -41,26 +42,23 @@ async function accessibilityFaults(): Promise<string[]> {
 }
 
 describe('Every page', () => {
-  test('has nothing that axe-core finds, on a phone and on a desk, details open too', async () => {
-    const faults: string[] = [];
-    for (const width of [360, 1280]) {
+  test.each(PAGE_NAMES.flatMap((name) => [360, 1280].map((width) => [name, width] as const)))(
+    '%s at %i pixels has nothing that axe-core finds, with all details open',
+    async (name, width) => {
       await page.setViewportSize({ width, height: 800 });
-      for (const [name, path] of pages) {
-        await page.goto(server.url + path);
-        await page.evaluate(() => {
-          for (const details of document.querySelectorAll('details')) details.open = true;
-        });
-        faults.push(...(await accessibilityFaults()).map((fault) => `${name} at ${width}: ${fault}`));
-      }
-    }
-    expect(faults).toEqual([]);
-  });
+      await page.goto(server.url + pages[name]);
+      await page.evaluate(() => {
+        for (const details of document.querySelectorAll('details')) details.open = true;
+      });
+      expect(await accessibilityFaults()).toEqual([]);
+    },
+  );
 
   test('never scrolls sideways at 360 and at 320 pixels', async () => {
     const wide: string[] = [];
     for (const width of [360, 320]) {
       await page.setViewportSize({ width, height: 740 });
-      for (const [name, path] of pages) {
+      for (const [name, path] of Object.entries(pages)) {
         await page.goto(server.url + path);
         const needed = await page.evaluate(() => document.documentElement.scrollWidth);
         if (needed > width) wide.push(`${name} needs ${needed} of ${width}`);
@@ -72,7 +70,7 @@ describe('Every page', () => {
   test('offers only targets of 48 pixels in its bar and on its buttons, and no text below 18 pixels but in the bar and drawings', async () => {
     await page.setViewportSize({ width: 360, height: 740 });
     const faults: string[] = [];
-    for (const [name, path] of pages) {
+    for (const [name, path] of Object.entries(pages)) {
       await page.goto(server.url + path);
       const found = await page.evaluate(() => {
         const small = [
@@ -99,7 +97,8 @@ describe('Every page', () => {
     const errors: string[] = [];
     page.on('console', (line) => line.type() === 'error' && errors.push(line.text()));
     page.on('pageerror', (error) => errors.push(String(error)));
-    for (const [name, path] of pages) if (name !== 'unknown') await page.goto(server.url + path);
+    for (const [name, path] of Object.entries(pages))
+      if (name !== 'unknown') await page.goto(server.url + path);
     expect(errors).toEqual([]);
   });
 });
@@ -118,7 +117,7 @@ describe('By keyboard alone', () => {
 
   test('a follow-up is closed with Tab, Enter and nothing else, and the focus is always seen', async () => {
     await page.goto(`${server.url}/follow-ups`);
-    const title = await page.locator('.jobs > li .what').first().innerText();
+    const title = await seen(page.locator('.jobs > li .what').first());
     await page.locator('.jobs > li').first().locator('summary').first().focus();
     await page.keyboard.press('Enter');
     await page.keyboard.press('Tab');
@@ -126,11 +125,11 @@ describe('By keyboard alone', () => {
     expect(outline).toBe('solid');
     await page.keyboard.press('Enter');
     await page.locator('.told').waitFor();
-    expect(await page.locator('.told').innerText()).toContain(title);
+    expect(await seen(page.locator('.told'))).toContain(title);
     await page.locator('.told button').focus();
     await page.keyboard.press('Enter');
     await page.locator('.told:has-text("taken back")').waitFor();
-    expect(await page.locator('.jobs').first().innerText()).toContain(title);
+    expect(await seen(page.locator('.jobs').first())).toContain(title);
   });
 
   test('a note is written and kept', async () => {
@@ -140,32 +139,30 @@ describe('By keyboard alone', () => {
     await page.getByRole('button', { name: 'Keep the note' }).focus();
     await page.keyboard.press('Enter');
     await page.waitForURL(/\/notes\//);
-    expect(await page.locator('.words').innerText()).toBe('Plot E4. By keyboard.');
+    expect(await seen(page.locator('.words'))).toBe('Plot E4. By keyboard.');
   });
 });
 
 describe('A note’s page', () => {
-  const noteOf = (name: string): string => pages.find(([one]) => one === name)![1];
-
   test('no, it’s not: the fact goes, stands under what was taken away, and undo brings it back', async () => {
-    await page.goto(server.url + noteOf('note'));
+    await page.goto(server.url + pages.note);
     const facts = page.locator('.judged > li');
     const before = await facts.count();
-    const sentence = await facts.first().locator('p').first().innerText();
+    const sentence = await seen(facts.first().locator('p').first());
     await facts
       .first()
       .getByRole('button', { name: /no, it’s not/ })
       .click();
     await page.locator('.told').waitFor();
     expect(await facts.count()).toBe(before - 1);
-    expect(sentence).toContain((await page.locator('.struck s').first().innerText()).replace(/\.$/, ''));
+    expect(sentence).toContain((await seen(page.locator('.struck s').first())).replace(/\.$/, ''));
     await page.locator('.told button').click();
     await page.locator('.told:has-text("Taken back")').waitFor();
     expect(await facts.count()).toBe(before);
   });
 
   test('a fact is added by hand, changed, and says that it was set by hand', async () => {
-    await page.goto(server.url + noteOf('note'));
+    await page.goto(server.url + pages.note);
     await page.click('text=Add a fact');
     await page.click('text=A measurement or count');
     await page.selectOption('[name="quantity"]', 'plant_height');
@@ -173,12 +170,12 @@ describe('A note’s page', () => {
     await page.click('text=Add it');
     await page.locator('.judged:has-text("Plant height 88 cm")').waitFor();
     const added = page.locator('.judged > li', { hasText: 'Plant height 88 cm' });
-    expect(await added.innerText()).toContain('Set by hand');
+    expect(await seen(added)).toContain('Set by hand');
     await added.getByRole('link', { name: /^change/ }).click();
     expect(await page.inputValue('[name="value"]')).toBe('88');
     await page.fill('[name="value"]', 'tall');
     await page.click('text=Keep the change');
-    expect(await page.locator('.wrong').innerText()).toContain('no number');
+    expect(await seen(page.locator('.wrong'))).toContain('no number');
     expect(await page.inputValue('[name="value"]')).toBe('tall');
     await page.fill('[name="value"]', '91.5');
     await page.click('text=Keep the change');
@@ -186,9 +183,9 @@ describe('A note’s page', () => {
   });
 
   test('why a fact stands is said in words', async () => {
-    await page.goto(server.url + noteOf('note'));
+    await page.goto(server.url + pages.note);
     await page.locator('.judged summary').first().click();
-    expect(await page.locator('.judged .trace').first().innerText()).toMatch(/was matched by the rule/);
+    expect(await seen(page.locator('.judged .trace').first())).toMatch(/was matched by the rule/);
   });
 });
 
@@ -198,11 +195,11 @@ describe('Follow-ups', () => {
     await page.goto(`${server.url}/follow-ups`);
     const count = await page.locator('.jobs > li').count();
     const job = page.locator('.jobs > li', { has: page.locator('button', { hasText: /^Fixed$/ }) }).first();
-    const title = await job.locator('.what').innerText();
+    const title = await seen(job.locator('.what'));
     await job.locator('summary').first().click();
     await job.getByRole('button', { name: 'Fixed', exact: true }).click();
     await page.locator('.told').waitFor();
-    expect(await page.locator('.told').innerText()).toContain(`${title}: fixed.`);
+    expect(await seen(page.locator('.told'))).toContain(`${title}: fixed.`);
     expect(await page.locator('.jobs > li').count()).toBe(count - 1);
     await page.locator('.told button').click();
     await page.locator('.told:has-text("taken back")').waitFor();
@@ -214,22 +211,21 @@ describe('Follow-ups', () => {
     const job = page.locator('.jobs > li').first();
     await job.locator('summary', { hasText: 'Not now' }).click();
     await job.getByRole('button', { name: 'Drop it' }).click();
-    expect(await page.locator('.told.bad').innerText()).toContain('why it is dropped');
+    expect(await seen(page.locator('.told.bad'))).toContain('why it is dropped');
   });
 
   test('work that can hurt somebody brings the caution once to the page', async () => {
     await page.goto(`${server.url}/follow-ups`);
     const caution = page.locator('.caution');
     expect(await caution.count()).toBe(1);
-    expect(await caution.innerText()).toMatch(/re-entry time.*label.*law.*licensed/s);
+    expect(await seen(caution)).toMatch(/re-entry time.*label.*law.*licensed/s);
   });
 });
 
 describe('A plot’s page', () => {
   test('shows only what a filter asks for, and a day with the age of the crop', async () => {
-    const plot = pages.find(([name]) => name === 'plot')![1];
-    await page.goto(server.url + plot);
-    expect(await page.locator('.days .age').first().innerText()).toMatch(/^\d+ DAT$/);
+    await page.goto(server.url + pages.plot);
+    expect(await seen(page.locator('.days .age').first())).toMatch(/^\d+ DAT$/);
     const all = await page.locator('.entry').count();
     await page.getByRole('link', { name: /^Gaps \d+$/ }).click();
     expect(await page.locator('article.entry').count()).toBeLessThan(all);
@@ -238,9 +234,9 @@ describe('A plot’s page', () => {
   });
 
   test('says in words what the season strip draws', async () => {
-    await page.goto(server.url + pages.find(([name]) => name === 'plot')![1]);
+    await page.goto(server.url + pages.plot);
     await page.click('text=The season in words');
-    const words = await page.locator('.season-part .trace').innerText();
+    const words = await seen(page.locator('.season-part .trace'));
     expect(words).toMatch(/The season runs from/);
     expect(words).toMatch(/Expected: .*tillering from/);
     expect(await page.locator('.strip .today').count()).toBe(1);

@@ -17,7 +17,7 @@ const base = address ?? server!.url;
 for (const width of [360, 1280]) {
   const browser = await openChromium({ width, height: width === 360 ? 740 : 900 });
   const page = await browser.context.newPage();
-  for (const [name, path] of await somePages(page, base)) {
+  for (const [name, path] of Object.entries(await somePages(page, base))) {
     await page.goto(base + path);
     await page.evaluate(() => document.fonts.ready);
     await page.screenshot({ path: join(folder, `${name}-${width}.png`) });

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Browser, openChromium } from './chromium.ts';
+import { seen } from './seen.ts';
 import { type Server, startServer } from './start-server.ts';
 
 let server: Server;
@@ -54,7 +55,7 @@ describe('The season file', () => {
     );
     const faults = await page.locator('.file-faults li').allInnerTexts();
     expect(faults.map((words) => /Line (\d+)/.exec(words)?.[1])).toEqual(['11', '14']);
-    expect(await page.locator('#file-faults').innerText()).toContain('was not taken in');
+    expect(await seen(page.locator('#file-faults'))).toContain('was not taken in');
     expect(await page.locator('.plot-list li').count()).toBe(0);
   });
 
@@ -64,17 +65,17 @@ describe('The season file', () => {
     ['broken.yaml', 'farm: [unclosed', 'was not taken in'],
   ])('%s is refused in words', async (name, text, words) => {
     await sendFile(name, text);
-    expect(await page.locator('main').innerText()).toContain(words);
+    expect(await seen(page.locator('main'))).toContain(words);
   });
 
   test('a good file is taken in whole and can be taken out again', async () => {
     await sendFile('season.yaml', SEASON);
-    expect(await page.locator('.told').innerText()).toContain('2 plots, 1 crop, 1 field, 1 crew');
+    expect(await seen(page.locator('.told'))).toContain('2 plots, 1 crop, 1 field, 1 crew');
     const out = await (await fetch(`${server.url}/take-out/season.yaml`)).text();
     for (const words of ['Testhoek', 'the first plot', 'Olave', 'Bund crew', 'North field'])
       expect(out).toContain(words);
     await sendFile('again.yaml', out);
-    expect(await page.locator('.told').innerText()).toContain('2 plots');
+    expect(await seen(page.locator('.told'))).toContain('2 plots');
   });
 });
 
@@ -104,7 +105,7 @@ describe('The forms of the season', () => {
       const at = page.locator(`#${entry}-${field}`);
       expect(await at.inputValue()).toBe(value);
       expect(await at.getAttribute('aria-invalid')).toBe('true');
-      expect((await page.locator(`#wrong-${entry}-${field}`).innerText()).toLowerCase()).toContain(words);
+      expect((await seen(page.locator(`#wrong-${entry}-${field}`))).toLowerCase()).toContain(words);
     },
   );
 
@@ -122,19 +123,19 @@ describe('The forms of the season', () => {
     await page.fill('[name="crop.planted"]', '2032-05-01');
     await page.fill('[name="protocol"]', 'meant to be weedy');
     await page.click('text=Keep the plot');
-    expect(await page.locator('.wrong').innerText()).toContain('Planted before it was sown');
+    expect(await seen(page.locator('.wrong'))).toContain('Planted before it was sown');
     expect(await page.inputValue('[name="names"]')).toBe('the corner plot\nthe low one');
     await page.fill('[name="crop.planted"]', '2032-05-26');
     await page.click('text=Keep the plot');
     await page.goto(`${server.url}/plots/N3`);
-    const words = await page.locator('main').innerText();
+    const words = await seen(page.locator('main'));
     for (const part of ['the corner plot', 'Nitrogen 90N, water flooded', 'Tarin 4', 'Meant to be weedy'])
       expect(words).toContain(part);
     await page.goto(`${server.url}/season/plot?code=N3`);
     expect(await page.inputValue('[name="boundary"]')).toContain('-25.1, 32.1002');
     expect(await page.inputValue('[name="treatment"]')).toBe('nitrogen: 90N\nwater: flooded');
     await page.goto(`${server.url}/walk`);
-    expect(await page.locator('.walk').innerText()).toContain('N3');
+    expect(await seen(page.locator('.walk'))).toContain('N3');
   });
 
   test.each([
