@@ -11,7 +11,7 @@ import { emptyRecord, type FarmWords, NO_FARM_WORDS, type NoteToRead, type Readi
 import { findComparisons } from './rules/comparison-rules.ts';
 import { findAges, findStages } from './rules/field-rules.ts';
 import { findWork } from './rules/find-work.ts';
-import { withoutSymptoms } from './rules/symptoms.ts';
+import { withoutCompared, withoutSymptoms } from './rules/symptoms.ts';
 import { findProblems } from './rules/finding-rules.ts';
 import { withNones } from './rules/none-rule.ts';
 import { findLessons } from './rules/lesson-rules.ts';
@@ -33,7 +33,8 @@ export function readNote(note: NoteToRead, farmWords: FarmWords = NO_FARM_WORDS)
   const unvisited = findUnvisited(passage);
   const stages = findStages(passage);
   const ages = findAges(passage);
-  const problems = withNones(passage, withoutSymptoms(passage, findProblems(passage)));
+  const comparisons = findComparisons(passage);
+  const problems = withNones(passage, withoutSymptoms(passage, withoutCompared(findProblems(passage), comparisons)));
   const work = findWork(passage, unvisited, stages, problems);
   const cues = findCues(passage);
   const places = findPlaces(passage);
@@ -53,7 +54,7 @@ export function readNote(note: NoteToRead, farmWords: FarmWords = NO_FARM_WORDS)
     actions,
     lessons,
     unvisited,
-    comparisons: findComparisons(passage),
+    comparisons,
     places,
   });
 }

@@ -55,22 +55,26 @@ export function phrasesAt<Meaning>(
   tree: PhraseTree<Meaning>,
   text: Readable,
   at: number,
-): PhraseFound<Meaning>[] {
+): readonly PhraseFound<Meaning>[] {
+  const forms = text.forms[at];
+  if (!forms) return NOTHING;
+  let starts = false;
+  for (let index = 0; index < forms.length && !starts; index++) starts = tree.next.has(forms[index]!);
+  if (!starts) return NOTHING;
   const found: PhraseFound<Meaning>[] = [];
-  let fronts: { tree: PhraseTree<Meaning>; at: number }[] = [{ tree, at }];
-  while (fronts.length > 0) {
-    const onward: typeof fronts = [];
-    for (const front of fronts) {
-      const forms = text.forms[front.at];
-      if (!forms) continue;
-      for (const form of forms) {
-        const branch = front.tree.next.get(form);
-        if (!branch) continue;
-        if (branch.ends.length > 0) found.push({ last: front.at, meanings: branch.ends });
-        onward.push({ tree: branch, at: text.following[front.at]! });
-      }
-    }
-    fronts = onward;
+  collect(tree, text, at, found);
+  return found.length > 1 ? found.sort((a, b) => b.last - a.last) : found;
+}
+
+const NOTHING: readonly never[] = [];
+
+function collect<Meaning>(tree: PhraseTree<Meaning>, text: Readable, at: number, found: PhraseFound<Meaning>[]): void {
+  const forms = text.forms[at];
+  if (!forms) return;
+  for (let index = 0; index < forms.length; index++) {
+    const branch = tree.next.get(forms[index]!);
+    if (!branch) continue;
+    if (branch.ends.length > 0) found.push({ last: at, meanings: branch.ends });
+    if (branch.next.size > 0) collect(branch, text, text.following[at]!, found);
   }
-  return found.reverse();
 }

@@ -258,6 +258,14 @@ export const CUES: readonly CueRow[] = [
       "he says|said, she says|said, they say|said|tell me|told me, so he|she|they says|said|say|tell, says the crew|foreman|driver, according to, i'm told, i am told, i hear, supposedly, allegedly, or so i'm told, haven't seen it|verified, have not seen|verified|checked it?, not verified, reportedly, not seen it myself, so i hear, i was told",
   },
   {
+    id: 'you …',
+    says: 'general',
+    on: 'action',
+    side: 'after',
+    reach: 'touch',
+    words: 'you, farmers, people, one must|should|may, those who',
+  },
+  {
     id: 'we treat …',
     says: 'general',
     on: 'action',

@@ -4,11 +4,17 @@ import type { Stage } from '../record.ts';
 export interface StageRow {
   stage: Stage;
   words: string;
+  /** The phrase itself says that the stage is near. */
+  near?: true;
   /** Counts only where it is said of the crop (`it is ripe`, `ripe already`), not in passing. */
   weak?: true;
 }
 
 export const STAGE_WORDS: readonly StageRow[] = [
+  { stage: 'heading', near: true, words: 'about|abt|ready|going to =head, begin|start to =head within|in|soon|next|any, pushing heads, ready to pop' },
+  { stage: 'flowering', near: true, words: 'about|abt|ready|going to flower' },
+  { stage: 'booting', near: true, words: 'about|abt to boot|go in boot' },
+  { stage: 'ripe', near: true, words: 'about|abt ready to? cut?, not ripe yet but close, turning color|colour' },
   {
     stage: 'germination',
     words:
@@ -42,7 +48,7 @@ export const STAGE_WORDS: readonly StageRow[] = [
   {
     stage: 'heading',
     words:
-      '=heading, =headed, head|heads be? out|coming|emerging|showing, =heads out|come|coming|emerging|showing, head out, heading out, panicle be? emerging|out|exserting|coming out?, ear emergence, panicle|panicles be? emerged, panicle exsertion, half headed, in head, =heads #, head|heads|panicle|ear come|came|coming|started|starting out, panicle exserted, earing, panicle emergence, starting to head, begin to head, to head, =heads',
+      '=heading, =headed, head|heads be? out|coming|emerging|showing, =heads out|come|coming|emerging|showing, head out, heading out, panicle be? emerging|out|exserting|coming out?, ear emergence, panicle|panicles be? emerged, panicle exsertion, half headed, in head, =heads #, head|heads|panicle|ear come|came|coming|started|starting out, panicle exserted, earing, panicle emergence, starting to head, begin to head',
   },
   {
     stage: 'flowering',

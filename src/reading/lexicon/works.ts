@@ -26,6 +26,7 @@ export const WORKS: readonly WorkRow[] = [
       send ..3 to weed
       =weed out|up|it|this|that|the|them|again|both|all|here|half|first|before|after|now|today|tomorrow
       =weeded
+      =weed
       hoe
       handweed
       pull|hand-pull|uproot|pick|remove|clean|clear|grub|yank|rip|take|cut|slash ..2 {weed} out|up?
@@ -370,7 +371,7 @@ export const WORKS: readonly WorkRow[] = [
       =check
       keep ..2 eye
       eye on
-      watch it|this|that|closely|the|how|whether|if|for|them
+      watch it|this|that|closely|the|how|whether|if|them
       keep watch|watching|checking|looking|tabs
       see ..3 again
       see how|whether|if it|they|the

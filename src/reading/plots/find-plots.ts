@@ -223,7 +223,7 @@ const isList = (between: string[]): boolean => {
 /** `A-1, B-2 is dry`: a comma alone joins only where no verb follows that is for the last one; else it is a list. */
 const isNewClause = (tokens: Token[], one: PlotFound, between: string[]): boolean =>
   between.join('') === ',' &&
-  /^(\d|is$|has$|:)/.test(tokens[one.last + 1]?.lower ?? '') &&
+  /^(\d|is$|has$)/.test(tokens[one.last + 1]?.lower ?? '') &&
   tokens[one.last + 1]?.lower !== undefined;
 
 function rangeOf(order: string[], from: string, to: string, before: string[]): string[] {

@@ -34,7 +34,21 @@ const NUMBER_WORDS: Readonly<Record<string, string>> = {
 };
 const FIGURES = new Map(Object.entries(NUMBER_WORDS).map(([word, figure]) => [figure, word]));
 
+/** Notes of one farm come one after the other with the same plots: their tree is built once. */
+const BUILT = new Map<string, PhraseTree<PlotMeant>>();
+const MOST_BUILT = 16;
+
 export function plotTree(plots: PlotNamed[]): PhraseTree<PlotMeant> {
+  const key = JSON.stringify(plots.map(({ code, names }) => [code, names]));
+  const built = BUILT.get(key);
+  if (built) return built;
+  if (BUILT.size >= MOST_BUILT) BUILT.clear();
+  const tree = buildTree(plots);
+  BUILT.set(key, tree);
+  return tree;
+}
+
+function buildTree(plots: PlotNamed[]): PhraseTree<PlotMeant> {
   const tree = emptyTree<PlotMeant>();
   for (const { code } of plots) addCode(tree, code);
   addNames(tree, plots);

@@ -1,5 +1,6 @@
 /** One plot held against another: a comparative, the plot that is spoken of, and the plot behind `than`. */
 
+import { within } from '../engine/within.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
 import { addPhrases, emptyTree, phrasesAt } from '../engine/phrase-tree.ts';
 import { COMPARATIVES } from '../lexicon/comparatives.ts';
@@ -87,10 +88,12 @@ function otherPlot(passage: Passage, first: number, last: number): Other | null 
       linked = true;
     if (plot && /^(behind|ahead)$/.test(passage.tokens[last]!.lower))
       return { codes: plot.codes, last: plot.last };
-    if (plot && !linked) return null;
+    if (plot && !linked && (!thanBehind(passage, plot.last) || plot.codes.length > 1)) return null;
   }
   return isPair(passage, first, last) ? earlierPlot(passage, first, last) : null;
 }
+
+const thanBehind = (passage: Passage, at: number): boolean => passage.tokens[at + 1]?.lower === 'than';
 
 /** `T3R1 heads 5 %; T1R1 ahead`, `but temple plot more tillers`: no `than`, yet two plots stand side by side. */
 const isPair = (passage: Passage, first: number, last: number): boolean =>
@@ -101,7 +104,7 @@ const isPair = (passage: Passage, first: number, last: number): boolean =>
 function earlierPlot(passage: Passage, first: number, last: number): Other | null {
   const spoken = plotsOf(passage, first, last);
   if (!spoken.found || wallBetween(passage, spoken.found.last, first) >= 2) return null;
-  const before = passage.plots
+  const before = within(passage.plots, first - 60, first)
     .filter(
       (plot) =>
         plot.last < spoken.found!.first && plot.codes.length === 1 && plot.codes[0] !== spoken.codes[0],
@@ -112,9 +115,11 @@ function earlierPlot(passage: Passage, first: number, last: number): Other | nul
 }
 
 function subjectOf(passage: Passage, first: number, others: string[]): string | null {
+  const named = within(passage.plots, first, first + 6).find((plot) => thanBehind(passage, plot.last) && plot.codes.length === 1);
+  if (named) return named.codes[0]!;
   const { codes, found } = plotsOf(passage, first, first);
   if (found && others.join() === found.codes.join()) {
-    const before = passage.plots.filter((plot) => plot.last < found.first && plot.role === 'subject').at(-1);
+    const before = within(passage.plots, found.first - 60, found.first).filter((plot) => plot.last < found.first && plot.role === 'subject').at(-1);
     return before?.codes.length === 1 ? before.codes[0]! : passage.note.plot;
   }
   return codes.length === 1 ? codes[0]! : null;

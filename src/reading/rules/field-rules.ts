@@ -1,5 +1,6 @@
 /** Stages, ages, plots not looked at, changes for a later season. */
 
+import { within } from '../engine/within.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
 import { addPhrases, emptyTree, phrasesAt } from '../engine/phrase-tree.ts';
 import { NOT_A_STAGE_AFTER, NOT_A_STAGE_BEFORE, OVER_AFTER, OVER_BEFORE } from '../lexicon/stage-context.ts';
@@ -35,7 +36,7 @@ export function findStages(passage: Passage): StageMention[] {
       found.push({
         is: 'stage',
         stage,
-        near: isNear(passage, at, hit.last, stage),
+        near: hit.meanings[0]!.near === true || isNear(passage, at, hit.last, stage),
         first: at,
         last: hit.last,
         rule: `stage-${stage.replaceAll('_', '-')}`,
@@ -51,7 +52,7 @@ function withSameAgain(passage: Passage, found: StageMention[]): StageMention[] 
   for (let at = 1; at < passage.tokens.length; at++) {
     const word = passage.tokens[at]!.lower;
     const again = word === 'ditto' || word === 'likewise' || (word === 'same' && passage.tokens[at + 1]?.lower === 'stage');
-    const before = again ? found.findLast(({ last }) => last < at) : undefined;
+    const before = again ? within(found, at - 60, at).findLast(({ last }) => last < at) : undefined;
     if (before && at - before.last < 60) out.push({ ...before, first: at, last: word === 'same' ? at + 1 : at, rule: 'stage-same-again' });
   }
   return out.sort((a, b) => a.first - b.first);
@@ -60,7 +61,7 @@ function withSameAgain(passage: Passage, found: StageMention[]): StageMention[] 
 /** `topdress at panicle initiation` is a time; `the plot is at panicle initiation` is not. */
 const isInTime = (passage: Passage, first: number, last: number): boolean =>
   !saidOfCrop(passage, first) &&
-  passage.times.some((time) => time.first <= first && time.last >= last && time.rule !== 'note-day');
+  within(passage.times, first - 20, first).some((time) => time.first <= first && time.last >= last && time.rule !== 'note-day');
 
 function saidOfCrop(passage: Passage, first: number): boolean {
   let at = first - 1;
@@ -78,8 +79,7 @@ function endsJustBefore(
 ): boolean {
   for (let start = at - 1; start >= Math.max(0, at - 6); start--) {
     if (wallBetween(passage, start, at) >= 2) return false;
-    const hit = phrasesAt(words, passage, start)[0];
-    if (hit && hit.last < at && at - hit.last - 1 <= reach) return true;
+    if (phrasesAt(words, passage, start).some((hit) => hit.last < at && at - hit.last - 1 <= reach)) return true;
   }
   return false;
 }

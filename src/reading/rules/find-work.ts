@@ -1,4 +1,5 @@
 /** Work mentioned in a note: rules applied, overlaps settled for the longest, words in other uses left out. */
+import { within } from '../engine/within.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
 import { addPhrases, emptyTree, phrasesAt } from '../engine/phrase-tree.ts';
 import { WORK_SPARES } from '../lexicon/work-spares.ts';
@@ -30,7 +31,8 @@ const stands = (passage: Passage, mention: ActionMention, spared: Uint8Array): b
   !isInTime(passage, mention) &&
   !isOtherCut(passage, mention) &&
   !isCauseOnly(passage, mention) &&
-  !isAndForShort(passage, mention);
+  !isAndForShort(passage, mention) &&
+  !isBareNoun(passage, mention);
 
 function sparedTokens(passage: Passage, taken: readonly { first: number; last: number }[]): Uint8Array {
   const spared = new Uint8Array(passage.tokens.length);
@@ -44,7 +46,14 @@ function sparedTokens(passage: Passage, taken: readonly { first: number; last: n
 
 /** `after weeding`, `before the urea`: the work is only a point in time. */
 const isInTime = (passage: Passage, { first, last }: ActionMention): boolean =>
-  passage.times.some((time) => time.first < first && time.last >= last);
+  within(passage.times, first - 20, first).some((time) => time.first < first && time.last >= last);
+
+/** `weed` alone is a verb only behind `to`, `we`, `must` and the like. */
+const isBareNoun = (passage: Passage, { first, last, form }: ActionMention): boolean =>
+  form === 'verb' &&
+  first === last &&
+  passage.tokens[first]!.lower === 'weed' &&
+  !/^(to|we|i|they|will|must|should|shall|let's|please|can|could|and|then|or|boys|women|crew|'ll|we'll|i'll|they'll)$/.test(passage.tokens[first - 1]?.lower ?? '');
 
 /** `grandpas forty n the airstrip`: a small `n` is nitrogen only where a dose or a refusal stands beside it. */
 const isAndForShort = (passage: Passage, { kind, first, last }: ActionMention): boolean =>

@@ -1,4 +1,5 @@
 /** `None in the T2s`, `other place no`: looked for the same thing there, and not found. */
+import { within } from '../engine/within.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
 import type { FindingMention } from './mentions.ts';
 
@@ -11,7 +12,7 @@ export function withNones(passage: Passage, problems: FindingMention[]): Finding
     const word = passage.tokens[at]!.lower;
     const alone = NONE.test(word) || (word === 'no' && PLACE_NO.test(passage.tokens[at - 1]!.lower));
     if (!alone || passage.plotOver[at]) continue;
-    const before = problems.findLast(({ last }) => last < at);
+    const before = within(problems, at - 60, at - 1).findLast(({ last }) => last < at);
     if (!before || at - before.last > 40 || hasOwnProblem(passage, problems, at) || isOfOther(passage, at)) continue;
     if (word === 'no' && !placeBefore(passage, at)) continue;
     added.push({ ...before, says: 'absent', first: at, last: at, sign: false, weak: false, rule: 'none-of-it' });
@@ -21,7 +22,7 @@ export function withNones(passage: Passage, problems: FindingMention[]): Finding
 
 /** `rats none`, `leaf folder none`, `none of the plots`: the word belongs to a problem of its own clause. */
 const hasOwnProblem = (passage: Passage, problems: readonly FindingMention[], at: number): boolean =>
-  problems.some(
+  within(problems, at - 20, at + 6).some(
     ({ first, last }) =>
       (last < at && at - last <= 3 && wallBetween(passage, last, at) < 2) || (first > at && first - at <= 4 && wallBetween(passage, at, first) < 2),
   );

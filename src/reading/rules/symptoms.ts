@@ -1,6 +1,7 @@
 /** Yellow leaves beside a named disease are its symptom; burnt tips from hot wind are the weather's work. */
+import { within } from '../engine/within.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
-import type { FindingMention } from './mentions.ts';
+import type { ComparisonMention, FindingMention } from './mentions.ts';
 
 const SYMPTOM = /^(yellow|yellowing|yellowish|orange|pale|stunted|white|bronzed|brown|short)/;
 const WEATHER = /^(wind|sun|cold|heat|frost|hot|chill|chilly|typhoon|storm|hail)$/;
@@ -12,11 +13,17 @@ export function withoutSymptoms(passage: Passage, problems: FindingMention[]): F
     .map((one): FindingMention => (one.kind === 'spray_injury' && isWeather(passage, one) ? { ...one, kind: 'weather_damage', weak: false, rule: 'burnt-by-weather' } : one));
 }
 
+/** `weeds are fewer than in B2`: the problem is the measure of a comparison. */
+export const withoutCompared = (problems: FindingMention[], comparisons: readonly ComparisonMention[]): FindingMention[] =>
+  comparisons.length === 0
+    ? problems
+    : problems.filter((one) => !comparisons.some(({ first, last }) => one.first <= last && one.last >= first));
+
 function isSymptom(passage: Passage, one: FindingMention, problems: readonly FindingMention[]): boolean {
   const symptomatic = (one.kind === 'nutrient' || one.kind === 'uneven_stand') && SYMPTOM.test(passage.tokens[one.first]!.lower);
   const headed = one.sign && one.taxon === 'stem_borer' && /^white/.test(passage.tokens[one.first]!.lower);
   if (!symptomatic && !headed) return false;
-  return problems.some(
+  return within(problems, one.first - 20, one.first + 20).some(
     (other) =>
       other.kind === 'disease' &&
       !other.sign &&

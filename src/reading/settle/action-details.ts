@@ -1,4 +1,5 @@
 /** Time, dose and people of a piece of work: each goes to the work that stands nearest in its clause. */
+import { within } from '../engine/within.ts';
 import type { PersonFound } from '../around/find-people.ts';
 import type { DoseFound } from '../doses/find-doses.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
@@ -100,11 +101,11 @@ export function doseOf(
   if (!fits) return null;
   let best: DoseFound | null = null;
   let bestCost = 18;
-  for (const dose of doses) {
+  for (const dose of within(doses, mentions[index]!.first - 30, mentions[index]!.last + 30)) {
     if (!fits.test(dose.dose.unit)) continue;
     const cost = costOf(passage, dose, mentions[index]!);
-    const rival = mentions.some(
-      (other, at) =>
+    const rival = indexesNear(mentions, index).some(
+      ([other, at]) =>
         at !== index &&
         DOSED[kinds[at] ?? 'leave']?.test(dose.dose.unit) &&
         costOf(passage, dose, other) < cost,
@@ -128,7 +129,7 @@ export function personOf(
   const mention = mentions[index]!;
   let best: PersonFound | null = null;
   let bestCost = 20;
-  for (const person of people) {
+  for (const person of within(people, mention.first - 30, mention.last + 26)) {
     if (person.first > mention.last + 24 || person.last < mention.first - 24) continue;
     if (
       person.last < mention.first &&
@@ -143,4 +144,10 @@ export function personOf(
     }
   }
   return best;
+}
+
+/** The neighbours of a piece of work in the list of all, with their indexes. */
+function indexesNear(mentions: readonly ActionMention[], index: number): [ActionMention, number][] {
+  const from = Math.max(0, index - 8);
+  return mentions.slice(from, index + 9).map((mention, at) => [mention, from + at]);
 }

@@ -1,4 +1,5 @@
 /** How work stands: done, planned, weighed or decided against; with its time, dose and people. */
+import { within } from '../engine/within.ts';
 import type { PersonFound } from '../around/find-people.ts';
 import type { CueFound } from '../cues/find-cues.ts';
 import { reaches } from '../cues/reach.ts';
@@ -47,7 +48,7 @@ export function settleActions(
       around.lessons.some(({ first, last }) => mention.first >= first && mention.last <= last)
     )
       continue;
-    const cues = around.cues.filter(
+    const cues = within(around.cues, mention.first - 60, mention.last + 60).filter(
       (cue) =>
         cue.row.on !== 'finding' &&
         Math.abs(cue.first - mention.first) < 60 &&

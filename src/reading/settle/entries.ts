@@ -1,4 +1,5 @@
 /** Drafts become facts: one a plot, doubles left out, with evidence and trace, in the order of the text. */
+import { within } from '../engine/within.ts';
 import type { PlaceFound } from '../around/find-places.ts';
 import type { Passage } from '../engine/passage.ts';
 import type { MeasurementFound } from '../measurements/find-measurements.ts';
@@ -110,7 +111,7 @@ function simpleFacts(passage: Passage, { stages, ages, lessons, unvisited, compa
 
 /** A plot named within the lesson is the one it is for. */
 function lessonPlots(passage: Passage, lesson: LessonMention): PlotsOf {
-  const inside = passage.plots.find(
+  const inside = within(passage.plots, lesson.first, lesson.last).find(
     (plot) => plot.first >= lesson.first && plot.last <= lesson.last && plot.role === 'subject',
   );
   return inside
@@ -152,18 +153,26 @@ function entryOf(passage: Passage, heard: Heard[], { draft, plots, fact }: Laid,
 }
 
 /** `do we spray or hand weed … hand weeding on Monday it is`: what was weighed and then decided stands as decided. */
-const withoutSuperseded = (entries: Entry[]): Entry[] =>
-  entries.filter(
-    (entry, index) =>
-      entry.list !== 'actions' ||
-      entry.fact.status !== 'proposed' ||
-      !entries.slice(index + 1).some((later) => later.list === 'actions' && later.fact.kind === entry.fact.kind && later.fact.plot === entry.fact.plot && /^(planned|ruled_out)$/.test(later.fact.status) && !later.fact.when === !entry.fact.when),
-  );
+function withoutSuperseded(entries: Entry[]): Entry[] {
+  const decided = new Set<string>();
+  const kept: Entry[] = [];
+  for (const entry of [...entries].reverse()) {
+    if (entry.list !== 'actions') {
+      kept.push(entry);
+      continue;
+    }
+    const key = `${entry.fact.plot} ${entry.fact.kind} ${entry.fact.when ? 'timed' : ''}`;
+    if (entry.fact.status === 'planned' || entry.fact.status === 'ruled_out') decided.add(key);
+    if (entry.fact.status !== 'proposed' || !decided.has(key)) kept.push(entry);
+  }
+  return kept.reverse();
+}
 
 /** A share of heads out is the heading stage; a whole plot cut is harvested (guide). */
 function withStages(entries: Entry[]): Entry[] {
+  const staged = new Set(entries.filter(({ list }) => list === 'stages').map(({ fact }) => ('plot' in fact ? fact.plot : null)));
   return entries.flatMap((entry): Entry[] => {
-    if (entry.list === 'measurements' && entry.fact.quantity === 'heading_pct' && entry.fact.value > 0 && !hasStage(entries, entry.fact.plot))
+    if (entry.list === 'measurements' && entry.fact.quantity === 'heading_pct' && entry.fact.value > 0 && !staged.has(entry.fact.plot))
       return [entry, { ...entry, list: 'stages', fact: { plot: entry.fact.plot, stage: 'heading', status: 'current' }, trace: { ...entry.trace, rule: 'heads-counted' } }];
     if (entry.list === 'actions' && entry.fact.kind === 'harvest' && entry.fact.status === 'done' && !isSample(entry))
       return [entry, { ...entry, list: 'stages', fact: { plot: entry.fact.plot, stage: 'harvested', status: 'current' }, trace: { ...entry.trace, rule: 'plot-cut' } }];
@@ -171,7 +180,6 @@ function withStages(entries: Entry[]): Entry[] {
   });
 }
 
-const hasStage = (entries: readonly Entry[], plot: PlotCode): boolean => entries.some(({ list, fact }) => list === 'stages' && fact.plot === plot);
 const isSample = ({ trace }: Entry): boolean => /crop|sample|cuts/i.test(trace.words);
 
 /** One entry a kind, plot and status; the first keeps its place and takes what the later ones add. */

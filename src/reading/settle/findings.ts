@@ -1,4 +1,5 @@
 /** What a mentioned problem amounts to: there, suspected, a risk, looked for and absent, cleared; or no finding at all. */
+import { within } from '../engine/within.ts';
 import { findCauses } from '../around/find-causes.ts';
 import type { PlaceFound } from '../around/find-places.ts';
 import { findSeverity } from '../around/find-severity.ts';
@@ -64,7 +65,7 @@ function cuesOf(
   index: number,
 ): CueFound[] {
   const target = mentions[index]!;
-  return cues.filter(
+  return within(cues, target.first - 60, target.last + 60).filter(
     (cue) =>
       cue.row.on !== 'action' &&
       cue.first > target.first - 60 &&
@@ -199,7 +200,7 @@ export function placeOf(
   const mention = mentions[index]!;
   let best: PlaceFound | null = null;
   let bestCost = 16;
-  for (const place of places) {
+  for (const place of within(places, mention.first - 30, mention.last + 20)) {
     if (place.last < mention.first - 20 || place.first > mention.last + 20) continue;
     const wall = wallBetween(
       passage,
@@ -212,7 +213,9 @@ export function placeOf(
       wall * 3 +
       (place.first < mention.first ? 2 : 0) +
       (place.preposed ? 0 : 1);
-    const rival = mentions.some((other, at) => at !== index && isNearer(passage, place, other, mention, cost));
+    const rival = mentions
+      .slice(Math.max(0, index - 8), index + 9)
+      .some((other) => other !== mention && isNearer(passage, place, other, mention, cost));
     if (!rival && cost < bestCost && distanceTo(place, mention) > 0) {
       best = place;
       bestCost = cost;

@@ -11,14 +11,19 @@ interface Placed {
 
 export function mergeFindings(passage: Passage, drafts: readonly FindingDraft[]): Laid[] {
   const kept: Placed[] = [];
+  const byKind = new Map<string, Placed[]>();
   for (const draft of drafts) {
     const plots = plotsOf(passage, draft.first, draft.last);
-    const same = kept.filter(
-      (one) => one.draft.rest.kind === draft.rest.kind && one.plots.codes.join() === plots.codes.join(),
-    );
+    const key = `${draft.rest.kind} ${plots.codes.join()}`;
+    const same = byKind.get(key) ?? [];
     const before = same.find((one) => restates(one.draft, draft));
-    if (before) absorb(before.draft, draft);
-    else kept.push({ draft: { ...draft, rest: { ...draft.rest } }, plots });
+    if (before) {
+      absorb(before.draft, draft);
+      continue;
+    }
+    const placed = { draft: { ...draft, rest: { ...draft.rest } }, plots };
+    kept.push(placed);
+    byKind.set(key, [...same.slice(-11), placed]);
   }
   return kept.map(({ draft, plots }) => ({
     draft,

@@ -1,4 +1,5 @@
 /** Problems that are named without being reported: as the object of work, as history, in talk of other things. */
+import { within } from '../engine/within.ts';
 import type { CueFound } from '../cues/find-cues.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
 import { OFF_TOPIC } from '../lexicon/off-topic.ts';
@@ -35,10 +36,10 @@ function isPartOfWork(
   cues: readonly CueFound[],
 ): boolean {
   if (cues.some(({ row }) => row.says === 'absent' || row.says === 'cleared'))
-    return actions.some(
+    return within(actions, mention.first - 30, mention.first + 30).some(
       (action) => action.first <= mention.first && action.last >= mention.last && action.form === 'noun',
     );
-  return actions.some(
+  return within(actions, mention.first - 30, mention.first + 30).some(
     (action) =>
       (action.first <= mention.first &&
         action.last >= mention.last &&
@@ -85,6 +86,7 @@ function isIdle(passage: Passage, mention: FindingMention): boolean {
     return true;
   if (passage.tokens[mention.last]!.lower === 'under' && mention.kind === 'flooded' && !/^(bc|because|again|now|water|cuz|since|and|,|\.|;|)$/.test(next)) return true;
   if (/^flat$/.test(passage.tokens[mention.last]!.lower) && /^(leaf|leaves)$/.test(before)) return true;
+  if (isAnothersCause(passage, mention)) return true;
   if (word === 'went' && /^(twice|it|with|the|again|there)$/.test(next)) return true;
   if (word === 'dry' && (/^(season|weight|matter|ground|basis|seeded|bay)$/.test(next) || /^(acre|hectare|ha|onto|in|bushels|the|before)$/.test(before))) return true;
   if (word === 'grassy' && /^(margin|edge|side|bank|strip|border|levee|bund)/.test(next)) return true;
@@ -93,6 +95,14 @@ function isIdle(passage: Passage, mention: FindingMention): boolean {
   if (mention.kind === 'flooded' && hasBefore(passage, mention.first, /^(mud|soil|furrow|ditch|hole)$/)) return true;
   if (before === 'not' && /^(wbph|bph|glh|blast|borer|rats|rat|hopper|hoppers|zinc|blight|weeds)$/.test(passage.tokens[mention.first - 2]?.lower ?? '')) return true;
   return mention.weak && !hasPlantBeside(passage, mention);
+}
+
+/** `yellow from too much water`: named only as the cause of another problem. */
+function isAnothersCause(passage: Passage, mention: FindingMention): boolean {
+  if (mention.kind !== 'flooded' && mention.kind !== 'dry' && mention.kind !== 'nutrient' && mention.kind !== 'birds' && mention.kind !== 'seepage') return false;
+  for (let at = mention.first - 1; at >= Math.max(1, mention.first - 5) && passage.walls[at + 1]! < 2; at--)
+    if (/^(from|because|cause|cuz|bc|since|owing|due)$/.test(passage.tokens[at]!.lower)) return passage.walls[at]! < 3;
+  return false;
 }
 
 const hasBefore = (passage: Passage, at: number, words: RegExp): boolean => [1, 2].some((back) => words.test(passage.tokens[at - back]?.lower ?? ''));
