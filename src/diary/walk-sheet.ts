@@ -47,7 +47,7 @@ async function lastStage({ db }: Diary, code: string): Promise<WalkStop['stage']
   return row ? { words: STAGE_WORDS[row.kind as Stage], day: row.observed_at.slice(0, 10) } : null;
 }
 
-async function lastPhotoOf({ db }: Diary, code: string): Promise<PhotoShown | null> {
+export async function lastPhotoOf({ db }: Diary, code: string): Promise<PhotoShown | null> {
   const row = await db
     .selectFrom('photos')
     .innerJoin('note_photos', 'note_photos.photo_id', 'photos.id')

@@ -6,7 +6,7 @@ const WORK: Record<ActionKind, string> = {
   spray: 'spraying',
   replant: 'gap filling',
   fertilise: 'topdressing',
-  irrigate: 'letting water in',
+  irrigate: 'irrigation',
   drain: 'draining',
   control_rodents: 'rat control',
   control_snails: 'snail control',

@@ -63,6 +63,8 @@ export const MIGRATIONS: readonly { name: string; sql: readonly string[] }[] = [
       `create index follow_ups_by_due on follow_ups (bucket, due_to, id)`,
       `create index follow_ups_of_plot on follow_ups (plot)`,
       `create table follow_ups_day (id text primary key, day text not null)`,
+      `create table handed_on (
+        token text primary key, day text not null, who text, made_at text not null, expires_at text not null)`,
       `create table look_after (
         action text not null, look_at text not null, row text not null, changed_at text not null,
         primary key (action, look_at))`,

@@ -19,6 +19,8 @@ export interface Tables {
   follow_ups: FollowUpRow;
   /** The day for which the follow-ups were last worked out, one row; none when something happened since. */
   follow_ups_day: { id: string; day: string };
+  /** Crew sheets that can be read through a link until it expires. */
+  handed_on: { token: string; day: string; who: string | null; made_at: string; expires_at: string };
   /** The farm's own rows of the look afterwards; where there are none, the table that it starts with rules. */
   look_after: { action: string; look_at: string; row: string; changed_at: string };
 }
