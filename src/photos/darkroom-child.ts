@@ -1,21 +1,48 @@
 /** Runs in a child process of the darkroom: opens one file at a time and answers; whatever happens here stays here. */
-import { readFile } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
+import { Worker } from 'node:worker_threads';
+import sharp from 'sharp';
 import { greenCover } from '../agronomy/canopy-cover.ts';
-import type { CoverAnswer, Developed, Order } from './darkroom.ts';
+import type { CoverAnswer, Developed, Order, Report } from './darkroom-orders.ts';
 import { examineBytes } from './examine-bytes.ts';
+import { notOpened } from './examined.ts';
+import { mostBytes, type RefusalReason, refusalWords } from './ingest.ts';
 import { openPixels, writeMask, writeSmaller } from './pixels.ts';
 
+const memoryLimitBytes = Number(process.argv[2]) * 1024 * 1024;
+
+new Worker(new URL('./darkroom-watch.mjs', import.meta.url), {
+  execArgv: [],
+  workerData: { mostBytes: memoryLimitBytes, parent: process.ppid },
+});
+// Each file is opened once, by one of several processes: keeping pictures or starting threads only costs memory.
+sharp.cache(false);
+sharp.concurrency(1);
+
 process.on('message', async (order: Order) => {
-  process.send!(await answer(order));
+  const report: Report = {
+    answer: await answer(order),
+    tired: process.memoryUsage.rss() > memoryLimitBytes / 2,
+  };
+  process.send!(report);
 });
 process.on('disconnect', () => process.exit(0));
+process.send!('ready');
 
-async function answer(order: Order): Promise<unknown> {
-  const bytes = await readFile(order.path).catch(() => null);
-  if (bytes === null)
-    return order.do === 'examine' ? examineBytes(new Uint8Array()) : { fault: 'The file is not there.' };
+async function answer(order: Order): Promise<Report['answer']> {
+  const bytes = await bytesOf(order.path);
+  if (typeof bytes === 'string')
+    return order.do === 'examine' ? notOpened(bytes) : { fault: refusalWords[bytes] };
   if (order.do === 'examine') return examineBytes(bytes);
   return order.do === 'develop' ? develop(bytes, order) : cover(bytes, order);
+}
+
+async function bytesOf(path: string): Promise<Buffer | RefusalReason> {
+  const found = await stat(path).catch(() => null);
+  if (!found) return 'file-not-found';
+  if (!found.isFile()) return 'not-a-supported-image';
+  if (found.size > mostBytes) return 'too-large';
+  return readFile(path).catch(() => 'could-not-be-read' as const);
 }
 
 async function develop(
@@ -35,7 +62,7 @@ async function develop(
 
 async function cover(bytes: Uint8Array, { maskPath }: { maskPath?: string }): Promise<CoverAnswer> {
   try {
-    const pixels = await openPixels(bytes, 800);
+    const pixels = await openPixels(bytes, 1600);
     const { coverPercent, method, warnings, mask } = greenCover(pixels);
     if (maskPath) await writeMask(mask, pixels, maskPath);
     return { coverPercent, method, warnings };
