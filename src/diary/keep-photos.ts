@@ -7,7 +7,9 @@ import { kindOf } from '../photos/kind.ts';
 import { copyPath, keepOriginal, originalPath } from '../storage/media.ts';
 import { findPhoto, insertPhoto, linkPhoto } from '../storage/photo-rows.ts';
 import type { NoteRow, PhotoRow } from '../storage/tables.ts';
+import { measureCover } from './canopy.ts';
 import type { Diary } from './diary.ts';
+import { placeByWalkOrPosition } from './place-photos.ts';
 
 /** A file that has arrived and lies under a temporary name. */
 export interface PhotoReceived {
@@ -118,14 +120,26 @@ export function developWaiting(diary: Diary): Promise<void> {
 
 async function developAll(diary: Diary): Promise<void> {
   for (;;) {
-    const batch = await diary.db
+    const waiting = await diary.db
       .selectFrom('photos')
       .select('id')
       .where('developed_at', 'is', null)
       .limit(20)
       .execute();
-    if (batch.length === 0) return;
-    await Promise.all(batch.map(({ id }) => develop(diary, id)));
+    const unmeasured = await diary.db
+      .selectFrom('photos')
+      .select('id')
+      .where('straight_down', '=', 1)
+      .where('cover', 'is', null)
+      .where('fault', 'is', null)
+      .where('developed_at', 'is not', null)
+      .limit(20)
+      .execute();
+    if (waiting.length + unmeasured.length === 0) return;
+    await Promise.all([
+      ...waiting.map(({ id }) => develop(diary, id)),
+      ...unmeasured.map(({ id }) => measureCover(diary, id)),
+    ]);
   }
 }
 
@@ -161,6 +175,7 @@ async function develop(diary: Diary, id: string): Promise<void> {
     })
     .where('id', '=', id)
     .execute();
+  await placeByWalkOrPosition(diary, id);
 }
 
 const FAULT_WORDS: Record<string, string> = {

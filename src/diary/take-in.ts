@@ -3,10 +3,11 @@ import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { copyFile, mkdir, readdir, readFile } from 'node:fs/promises';
 import { basename, dirname, extname, join, relative } from 'node:path';
+import { z } from 'zod';
 import type { Diary } from './diary.ts';
 import { isRefusal } from './diary.ts';
 import { keepNote } from './keep-note.ts';
-import { keepLoosePhoto, type PhotoReceived } from './keep-photos.ts';
+import { developWaiting, keepLoosePhoto, type PhotoReceived } from './keep-photos.ts';
 import { parseNoteFile } from './note-file.ts';
 import { loadSeasonFile } from './season-file.ts';
 
@@ -34,6 +35,7 @@ export async function takeIn(
   const notes = files.filter((file) => extname(file).toLowerCase() === '.txt').sort();
   const photos = files.filter((file) => PHOTO.test(file)).sort();
   const named = new Set<string>();
+  const straightDown = await photosStraightDown(folder, files);
   const steps = notes.length + photos.length;
   let done = 0;
   for (const file of notes) {
@@ -44,6 +46,7 @@ export async function takeIn(
     if (!named.has(file)) await takePhoto(diary, folder, file, taken);
     progress(++done, steps, file);
   }
+  await markStraightDown(diary, straightDown);
   return taken;
 }
 
@@ -53,6 +56,31 @@ async function takeSeason(diary: Diary, folder: string, file: string, taken: Tak
     for (const { line, words } of answer.problems)
       taken.problems.push({ file, words: `line ${line}: ${words}` });
   }
+}
+
+/** `photos.json` may say which photos were taken straight down: `[{"file": "b1.jpg", "straightDown": true}]`. */
+async function photosStraightDown(folder: string, files: string[]): Promise<string[]> {
+  const list = files.find((file) => basename(file) === 'photos.json');
+  if (!list) return [];
+  const said = z
+    .array(z.object({ file: z.string(), straightDown: z.boolean() }))
+    .safeParse(JSON.parse(await readFile(join(folder, list), 'utf8')));
+  return said.success
+    ? said.data.filter((photo) => photo.straightDown).map((photo) => basename(photo.file))
+    : [];
+}
+
+/** What a person said of a photo stays. */
+async function markStraightDown(diary: Diary, names: string[]): Promise<void> {
+  for (const name of names) {
+    await diary.db
+      .updateTable('photos')
+      .set({ straight_down: 1 })
+      .where('name', '=', name)
+      .where('cover', 'is', null)
+      .execute();
+  }
+  if (names.length > 0) void developWaiting(diary);
 }
 
 async function takeNote(

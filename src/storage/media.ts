@@ -20,6 +20,10 @@ export type SmallerCopy = 'small' | 'large';
 export const copyPath = (mediaFolder: string, hash: string, copy: SmallerCopy): string =>
   `${originalPath(mediaFolder, hash)}.${copy}.webp`;
 
+/** The green mask of a photo taken straight down. */
+export const maskPath = (mediaFolder: string, hash: string): string =>
+  `${originalPath(mediaFolder, hash)}.mask.png`;
+
 /**
  * Moves a received file to its place under its hash and answers with the hash. The bytes are on the disk
  * before this returns; a file that is there already is left as it is.
