@@ -1,7 +1,18 @@
-/** Words that name a place within a plot: `along the north bund`, `SE corner`, `near the tree`, `the eastern half`. */
+/** Words that name a place within a plot: `along the north bund`, `SE corner`, `near the cane brake`, `the eastern half`. */
 import type { Passage } from '../engine/passage.ts';
-import { phrasesAt } from '../engine/phrase-tree.ts';
-import { FAMILIES } from '../lexicon/families.ts';
+import { addPhrases, emptyTree, phrasesAt } from '../engine/phrase-tree.ts';
+import {
+  AMBIGUOUS_NOUNS,
+  DEGREES,
+  DETERMINERS,
+  NO_PLACE_WORDS,
+  PLACE_NOUNS,
+  PLANT_AND_TIME,
+  POINTERS,
+  PREPOSITIONS,
+  SURE_PREPOSITIONS,
+  WHOLE_PHRASES,
+} from '../lexicon/places.ts';
 
 export interface PlaceFound {
   first: number;
@@ -9,33 +20,20 @@ export interface PlaceFound {
   preposed: boolean;
 }
 
-const PREPOSITIONS = new Set(
-  'at in on along near by beside besides around under over across behind within inside outside toward towards next down up above below round throughout against beyond alongside between opposite buy from just right off through to'.split(
-    ' ',
-  ),
-);
-const MODIFIERS = new Set(
-  `the a an this that its our their his her one two three few some every lower upper left right far near north south east west northern southern eastern western n s e w ne nw se sw
-   top bottom low high deep shallow inner outer middle whole other same opposite first last back front wet dry sandy shaded sunny grassy main old new big small little corner canal road tank channel
-   windward leeward downhill uphill neighbour's neighbor's pump inlet outlet drain bar ditch bund levee dike water tree river house field edge border turn tile fence wheel tractor mango banana palm bamboo
-   entire both most all outside inside farthest nearest furthest closest rd head tail end side gate boundary western-most bayou cassava seed planting combine power light open wet muddy rocky lower-most north-east south-east north-west south-west northeast southeast northwest southwest tule county highway`.split(
-    /\s+/,
-  ),
-);
-const LINKS = new Set(
-  'of by near with beside where to along next at from in between facing behind under'.split(' '),
-);
-const NOT_PLACES_ALONE = new Set(
-  'head top bottom north south east west row line third half quarter part turn toe foot spot area patch gate drain tube pipe tree road pump track box sign flag tank water bund levee dike bank well gap neighbour neighbor nursery seedbed fence ditch canal house yard mill barn school church path inlet outlet pond river border wall lane slope landing front back crest highway tail mouth post pole stake peg marker s n'.split(
-    ' ',
-  ),
-);
-const ALONE = new Set('elsewhere inside outside rest'.split(' '));
+type Lead = 'sure' | 'plain' | 'from' | 'none';
+
+const LEADS = emptyTree<Lead>();
+addPhrases(LEADS, SURE_PREPOSITIONS, 'sure');
+addPhrases(LEADS, PREPOSITIONS, 'plain');
+const NOUNS = emptyTree<true>();
+addPhrases(NOUNS, PLACE_NOUNS, true);
+const WHOLE = emptyTree<true>();
+addPhrases(WHOLE, WHOLE_PHRASES, true);
 
 export function findPlaces(passage: Passage): PlaceFound[] {
   const found: PlaceFound[] = [];
   for (let at = 0; at < passage.tokens.length; at++) {
-    const place = placeAt(passage, at, found.at(-1)?.last ?? -1);
+    const place = passage.plotOver[at] ? null : placeAt(passage, at);
     if (!place) continue;
     found.push(place);
     at = place.last;
@@ -43,119 +41,139 @@ export function findPlaces(passage: Passage): PlaceFound[] {
   return found;
 }
 
-function placeAt(passage: Passage, at: number, after: number): PlaceFound | null {
-  const word = passage.tokens[at]!.lower;
-  if (passage.plotOver[at]) return null;
-  if (ALONE.has(word) && isAlonePlace(passage, at))
-    return { first: withPreposition(passage, at, after), last: at, preposed: true };
-  if (word === 'other' && /^(place|places|side|half|end)$/.test(passage.tokens[at + 1]?.lower ?? ''))
-    return { first: withPreposition(passage, at, after), last: at + 1, preposed: true };
-  if ((word === 'up' || word === 'down') && /^(top|low|high)$/.test(passage.tokens[at + 1]?.lower ?? ''))
-    return { first: at, last: extend(passage, at + 1), preposed: true };
-  const end = placeNounAt(passage, at);
-  if (end < 0) return null;
-  const start = startOf(passage, at, after);
-  const first = withPreposition(passage, start, after);
-  const preposed = first < start;
-  if (!preposed && !mayStandAlone(passage, start, end)) return null;
-  return { first, last: extend(passage, end), preposed };
+function placeAt(passage: Passage, at: number): PlaceFound | null {
+  const { lead, next } = leadAt(passage, at);
+  if (lead === 'none' && at !== next) return null;
+  const end = nounPhraseEnd(passage, next, lead);
+  if (end >= 0) return { first: at, last: extend(passage, end), preposed: lead !== 'none' };
+  return null;
 }
 
-const isAlonePlace = (passage: Passage, at: number): boolean => {
-  const word = passage.tokens[at]!.lower;
-  if (word === 'rest') return passage.tokens[at - 1]?.lower === 'the' || passage.walls[at]! >= 1;
-  return word === 'elsewhere' || passage.tokens[at + 1]?.lower !== 'the' || true;
-};
-
-function placeNounAt(passage: Passage, at: number): number {
-  const hit = phrasesAt(FAMILIES.place, passage, at)[0];
-  if (!hit || passage.plotOver[hit.last]) return -1;
-  const next = passage.following[hit.last]!;
-  const onward =
-    passage.tokens[next] && !passage.plotOver[next] && passage.walls[next] === 0
-      ? placeNounAt(passage, next)
-      : -1;
-  return onward >= 0 ? onward : hit.last;
-}
-
-function startOf(passage: Passage, at: number, after: number): number {
-  let start = at;
-  while (start - 1 > after && at - start < 4 && isModifier(passage, start - 1) && passage.walls[start]! === 0)
-    start--;
-  return start;
-}
-
-const isModifier = (passage: Passage, at: number): boolean => {
-  const { lower, kind, text } = passage.tokens[at]!;
-  if (passage.plotOver[at]) return false;
-  if (kind === 'mark') return text === '-';
-  return (
-    MODIFIERS.has(lower) ||
-    /(ern|side|'s)$/.test(lower) ||
-    (kind === 'number' && passage.numberAt[at] === undefined)
-  );
-};
-
-function withPreposition(passage: Passage, start: number, after: number): number {
-  let first = start;
-  for (let steps = 0; steps < 3; steps++) {
-    const before = first - 1;
-    if (
-      before <= after ||
-      before < 0 ||
-      !PREPOSITIONS.has(passage.tokens[before]!.lower) ||
-      passage.walls[first]! >= 2
-    )
-      break;
-    first = before;
+/** Prepositions in a row, degrees before them included: `way down by`, `right beside`. */
+function leadAt(passage: Passage, at: number): { lead: Lead; next: number } {
+  let lead: Lead = 'none';
+  let next = at;
+  for (let steps = 0; steps < 4 && next < passage.tokens.length && (next === at || passage.walls[next]! === 0); steps++) {
+    const hit = phrasesAt(LEADS, passage, next)[0];
+    if (hit) {
+      lead = hit.meanings[0]! === 'sure' ? 'sure' : passage.tokens[next]!.lower === 'from' ? 'from' : 'plain';
+      next = passage.following[hit.last]!;
+    } else if (DEGREES.has(passage.tokens[next]!.lower) && phrasesAt(LEADS, passage, next + 1).length > 0) next++;
+    else break;
   }
-  return first;
+  return { lead, next };
 }
 
-/** `SE corner flat`, `canal side`, `the low end`; but `the road` alone is no place of the plot. */
-function mayStandAlone(passage: Passage, start: number, end: number): boolean {
-  const last = passage.tokens[end]!.lower.replace(/s$/, '');
-  if (NOT_PLACES_ALONE.has(last) || NOT_PLACES_ALONE.has(passage.tokens[end]!.lower)) {
-    return (
-      end > start &&
-      /^(half|third|quarter|part|row|strip|patch|spot|area|end|bund|levee|dike|bank|line|border|boundary|edge)$/.test(
-        last,
-      ) &&
-      start < end &&
-      hasPointer(passage, start, end)
-    );
+interface Walk {
+  determined: boolean;
+  pointed: boolean;
+  /** Last token of the last noun of place, -1 where none was met. */
+  noun: number;
+}
+
+const MOST_WORDS = 6;
+
+/** The last token of a noun phrase that names a place, or -1. */
+function nounPhraseEnd(passage: Passage, at: number, lead: Lead): number {
+  const whole = phrasesAt(WHOLE, passage, at)[0];
+  if (whole && !passage.plotOver[at] && !isOfPlantOrTime(passage, whole.last)) return standsWhole(passage, at) ? whole.last : -1;
+  const walk = walkNouns(passage, at);
+  if (walk.noun < 0) return lead === 'sure' ? unknownNounEnd(passage, at) : -1;
+  if (isOfPlantOrTime(passage, walk.noun) || passage.timeAt[at] || NOT_HEADS.test(passage.tokens[walk.noun + 1]?.lower ?? '')) return -1;
+  const noun = passage.tokens[walk.noun]!.lower;
+  const ambiguous = AMBIGUOUS_NOUNS.has(noun) || AMBIGUOUS_NOUNS.has(noun.replace(/s$/, ''));
+  if (/^(half|third|quarter)s?$/.test(noun)) return walk.pointed ? walk.noun : -1;
+  if (lead === 'from') return /(side|end|corner|edge|bund|levee|bank)s?$/.test(noun) ? walk.noun : -1;
+  if (lead === 'sure') return walk.noun;
+  if (lead === 'plain') return !ambiguous || walk.determined || walk.pointed ? walk.noun : -1;
+  return walk.pointed || /^(corner|edge|margin|middle|center|centre|headland|border)s?$/.test(noun) ? walk.noun : -1;
+}
+
+/** `the rest` as a noun, not `rest we pull by Friday`; `inside` and its like anywhere. */
+const standsWhole = (passage: Passage, at: number): boolean =>
+  passage.tokens[at]!.lower !== 'rest' || passage.tokens[at - 1]?.lower === 'the';
+
+/** `the gate is leaking`: fine; `the drain cleaning`, `the pump driver`: another noun takes over. */
+const NOT_HEADS = /^(spacing|driver|operator|man|men|repair|repairs|cleaning|count|oil|motor|battery|crew|boy|boys|house)$/;
+
+function isOfPlantOrTime(passage: Passage, last: number): boolean {
+  let at = last + 1;
+  if (!/^(of|in)$/.test(passage.tokens[at]?.lower ?? '')) return false;
+  while (/^(of|in|the|a|an|this|that|each|old|older|lower|upper)$/.test(passage.tokens[at]?.lower ?? '')) at++;
+  return PLANT_AND_TIME.has(passage.tokens[at]?.lower ?? '');
+}
+
+/** Determiners, pointers, at most two other words, and nouns of place, as far as nothing divides. */
+function walkNouns(passage: Passage, start: number): Walk {
+  const walk: Walk = { determined: false, pointed: false, noun: -1 };
+  let other = 0;
+  let at = start;
+  for (let steps = 0; steps < MOST_WORDS && at < passage.tokens.length; steps++) {
+    if (passage.plotOver[at] || (at > start && passage.walls[at]! > 0)) break;
+    const { lower, kind } = passage.tokens[at]!;
+    const noun = phrasesAt(NOUNS, passage, at)[0];
+    const points = POINTERS.has(lower) || /.(ern|side|'s)$/.test(lower);
+    if (noun && !passage.plotOver[noun.last]) {
+      if (walk.noun >= 0 || (points && noun.last > at)) walk.pointed = true;
+      else if (other > 0) walk.pointed = true;
+      walk.noun = noun.last;
+      if (points && isNounBehind(passage, noun.last)) walk.pointed = true;
+      at = passage.following[noun.last]!;
+      continue;
+    }
+    if (walk.noun >= 0 || PLANT_AND_TIME.has(lower)) break;
+    if (points) walk.pointed = true;
+    else if (DETERMINERS.has(lower)) walk.determined = true;
+    else if (kind !== 'word' || !walk.determined || NOT_IN_NAMES.test(lower) || ++other > 2) break;
+    at = passage.following[at]!;
   }
-  return (
-    start < end ||
-    /^(corner|edge|margin|middle|center|centre|headland|border)s?$/.test(passage.tokens[end]!.lower)
-  );
+  return walk;
 }
 
-const hasPointer = (passage: Passage, start: number, end: number): boolean => {
-  for (let at = start; at < end; at++)
-    if (
-      /^(n|s|e|w|ne|nw|se|sw|north|south|east|west|lower|upper|low|high|far|top|bottom|left|right|first|last|outside|middle|canal|road|two|three|.*ern)$/.test(
-        passage.tokens[at]!.lower,
-      )
-    )
-      return true;
-  return false;
-};
-
-/** `in the corner by the road`, `at the end of the third row`. */
-function extend(passage: Passage, last: number): number {
+const isNounBehind = (passage: Passage, last: number): boolean => {
   const next = passage.following[last]!;
-  if (!passage.tokens[next] || passage.walls[next]! > 0 || !LINKS.has(passage.tokens[next]!.lower))
-    return last;
-  for (
-    let at = passage.following[next]!, steps = 0;
-    at < passage.tokens.length && steps < 4;
-    at = passage.following[at]!, steps++
-  ) {
-    if (passage.walls[at]! > 0 || passage.plotOver[at]) return last;
-    const end = placeNounAt(passage, at);
-    if (end >= 0) return extend(passage, end);
-    if (!isModifier(passage, at) && steps > 1) return last;
-  }
-  return last;
+  return next < passage.tokens.length && passage.walls[next] === 0 && !passage.plotOver[next] && phrasesAt(NOUNS, passage, next).length > 0;
+};
+
+/** Words that end a noun phrase. */
+const NOT_IN_NAMES =
+  /^(is|are|was|were|be|been|has|have|had|do|does|did|will|would|shall|should|can|could|may|might|must|need|needs|and|or|but|so|then|because|cause|since|if|when|while|where|which|who|that|than|as|of|to|in|on|at|by|with|from|for|near|not|no|now|only|also|still|already|very|too|just|i|we|he|she|it|they|you|there|here|today|tomorrow|tonight|yesterday|maybe|about|look|looks|looking|come|coming|get|gets|got|go|goes|going|weeds?|rats?|snails?|birds?|hills?|plants?|yellow|dry|wet)$/;
+
+/** Behind `near`, `along` and their like any noun with an article: `near the cane brake`, `beside our kitchen`. */
+function unknownNounEnd(passage: Passage, start: number): number {
+  let at = start;
+  while (DETERMINERS.has(passage.tokens[at]?.lower ?? '') || /'s$/.test(passage.tokens[at]?.lower ?? '')) at++;
+  if (at === start || !isPlainNoun(passage, at)) return -1;
+  return isPlainNoun(passage, at + 1) && !isPlainNoun(passage, at + 2) ? at + 1 : at;
+}
+
+const isPlainNoun = (passage: Passage, at: number): boolean => {
+  const token = passage.tokens[at];
+  return (
+    token?.kind === 'word' &&
+    passage.walls[at] === 0 &&
+    !passage.plotOver[at] &&
+    !passage.timeAt[at] &&
+    !NOT_IN_NAMES.test(token.lower) &&
+    !PLANT_AND_TIME.has(token.lower) &&
+    !NO_PLACE_WORDS.has(token.lower)
+  );
+};
+
+const LINKS = /^(of|by|near|nearest|with|beside|along|at|from|in|on|between|facing|behind|under|next|towards?)$/;
+
+/** `in the corner by the road`, `at the end of the third row`, `the dike of Mang Isko`. */
+function extend(passage: Passage, last: number): number {
+  const link = passage.following[last]!;
+  const word = passage.tokens[link]?.lower ?? '';
+  if (!LINKS.test(word) || passage.walls[link]! > 0 || passage.plotOver[link]) return last;
+  const { next } = leadAt(passage, link);
+  const start = next > link ? next : link + 1;
+  if (start >= passage.tokens.length || passage.walls[start]! > 0 || passage.plotOver[start]) return last;
+  const end = nounPhraseEnd(passage, start, 'plain');
+  if (end >= 0) return extend(passage, end);
+  if (word !== 'of') return last;
+  let name = start;
+  while (name < start + 2 && /^\p{Lu}/u.test(passage.tokens[name]?.text ?? '') && !passage.plotOver[name]) name++;
+  return name > start ? name - 1 : last;
 }
