@@ -11,11 +11,11 @@ import { emptyRecord, type FarmWords, NO_FARM_WORDS, type NoteToRead, type Readi
 import { findComparisons } from './rules/comparison-rules.ts';
 import { findAges, findStages } from './rules/field-rules.ts';
 import { findWork } from './rules/find-work.ts';
-import { withoutCompared, withoutSymptoms } from './rules/symptoms.ts';
 import { findProblems } from './rules/finding-rules.ts';
-import { withNones } from './rules/none-rule.ts';
 import { findLessons } from './rules/lesson-rules.ts';
+import { withNones } from './rules/none-rule.ts';
 import { findUnvisited } from './rules/place-rules.ts';
+import { withoutCompared, withoutSymptoms } from './rules/symptoms.ts';
 import { settleActions } from './settle/actions.ts';
 import { entriesOf } from './settle/entries.ts';
 import { settleFindings } from './settle/findings.ts';
@@ -34,7 +34,10 @@ export function readNote(note: NoteToRead, farmWords: FarmWords = NO_FARM_WORDS)
   const stages = findStages(passage);
   const ages = findAges(passage);
   const comparisons = findComparisons(passage);
-  const problems = withNones(passage, withoutSymptoms(passage, withoutCompared(findProblems(passage), comparisons)));
+  const problems = withNones(
+    passage,
+    withoutSymptoms(passage, withoutCompared(findProblems(passage), comparisons)),
+  );
   const work = findWork(passage, unvisited, stages, problems);
   const cues = findCues(passage);
   const places = findPlaces(passage);

@@ -17,11 +17,18 @@ export function benchReader(): string[] {
   for (let round = 0; round < 300; round++) readNote(note(WORDS));
   const small = median(400, () => readNote(note(WORDS)));
   const lengths = [12_500, 50_000, 200_000];
-  const times = lengths.map((length) => median(3, () => readNote(note(`${WORDS} `.repeat(Math.ceil(length / (WORDS.length + 1))).slice(0, length)))));
+  const times = lengths.map((length) =>
+    median(3, () =>
+      readNote(note(`${WORDS} `.repeat(Math.ceil(length / (WORDS.length + 1))).slice(0, length))),
+    ),
+  );
   const perCharacter = times.map((time, index) => time / lengths[index]!);
   return [
     `A note of ${WORDS.split(' ').length} words, warm: ${small.toFixed(3)} ms (median)`,
-    ...lengths.map((length, index) => `${length} characters: ${times[index]!.toFixed(0)} ms, ${(perCharacter[index]! / perCharacter[0]!).toFixed(2)} times the first a character`),
+    ...lengths.map(
+      (length, index) =>
+        `${length} characters: ${times[index]!.toFixed(0)} ms, ${(perCharacter[index]! / perCharacter[0]!).toFixed(2)} times the first a character`,
+    ),
   ];
 }
 

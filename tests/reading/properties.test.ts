@@ -1,20 +1,43 @@
 /** What must hold for any note whatever. */
+
+import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readNote } from '../../src/reading/read.ts';
 import type { NoteToRead } from '../../src/reading/record.ts';
 import { annotated } from './scores.ts';
-import { fileURLToPath } from 'node:url';
 
-const plots = ['T1R1', 'B2', '12', 'North-1'].map((code) => ({ code, names: code === 'B2' ? ['the late strip'] : [] }));
-const note = (text: string, channel: NoteToRead['channel'] = 'typed'): NoteToRead => ({ id: 'any', observedAt: '2031-03-14T07:00', plots, plot: null, channel, text });
-const TRADE = 'rats weeds B2 no maybe urea 3 three in the corner spray tomorrow T1R1 heading , . ? not done yesterday leaning gap by Friday if it passes ten hills of 20 the bund leaks both all plots next season'.split(' ');
+const plots = ['T1R1', 'B2', '12', 'North-1'].map((code) => ({
+  code,
+  names: code === 'B2' ? ['the late strip'] : [],
+}));
+const note = (text: string, channel: NoteToRead['channel'] = 'typed'): NoteToRead => ({
+  id: 'any',
+  observedAt: '2031-03-14T07:00',
+  plots,
+  plot: null,
+  channel,
+  text,
+});
+const TRADE =
+  'rats weeds B2 no maybe urea 3 three in the corner spray tomorrow T1R1 heading , . ? not done yesterday leaning gap by Friday if it passes ten hills of 20 the bund leaks both all plots next season'.split(
+    ' ',
+  );
 const tradeText = fc.array(fc.constantFrom(...TRADE), { maxLength: 40 }).map((words) => words.join(' '));
 const anyText = fc.oneof(
   fc.string({ unit: 'binary', maxLength: 200 }),
   fc.string({ unit: 'grapheme', maxLength: 120 }),
   tradeText,
-  fc.constantFrom('\u0000\u0007\u001b', 'مرحبا B2 فئران', '🐀🐀 in B2 🌾', '\u202Erats\u202C', '\ud800 weeds', 'NaN', '….…', '😀'.repeat(50)),
+  fc.constantFrom(
+    '\u0000\u0007\u001b',
+    'مرحبا B2 فئران',
+    '🐀🐀 in B2 🌾',
+    '\u202Erats\u202C',
+    '\ud800 weeds',
+    'NaN',
+    '….…',
+    '😀'.repeat(50),
+  ),
 );
 
 describe('any note', () => {
@@ -38,16 +61,34 @@ describe('any note', () => {
   });
 
   test('is read the same twice', () => {
-    fc.assert(fc.property(tradeText, (text) => expect(readNote(note(text))).toEqual(readNote(note(text)))));
+    fc.assert(
+      fc.property(tradeText, (text) => {
+        expect(readNote(note(text))).toEqual(readNote(note(text)));
+      }),
+    );
   });
 
   test('does not depend on spacing', () => {
-    fc.assert(fc.property(tradeText, (text) => expect(readNote(note(text.replaceAll(' ', '  '))).record).toEqual(withSpaces(readNote(note(text)).record))), { numRuns: 60 });
+    fc.assert(
+      fc.property(tradeText, (text) => {
+        expect(readNote(note(text.replaceAll(' ', '  '))).record).toEqual(
+          withSpaces(readNote(note(text)).record),
+        );
+      }),
+      { numRuns: 60 },
+    );
   });
 });
 
 /** Words quoted from the note keep its spacing; compare them with the spaces that the other note has. */
-const withSpaces = (record: object): unknown => JSON.parse(JSON.stringify(record, (key, value) => (typeof value === 'string' && ['where', 'cause', 'who', 'text', 'of'].includes(key) ? value.replaceAll(' ', '  ') : value)));
+const withSpaces = (record: object): unknown =>
+  JSON.parse(
+    JSON.stringify(record, (key, value) =>
+      typeof value === 'string' && ['where', 'cause', 'who', 'text', 'of'].includes(key)
+        ? value.replaceAll(' ', '  ')
+        : value,
+    ),
+  );
 
 describe('the same words said otherwise', () => {
   const same: [string, string][] = [
@@ -60,7 +101,18 @@ describe('the same words said otherwise', () => {
 });
 
 describe('a negation', () => {
-  const problems = ['rats', 'weeds', 'sheath blight', 'stem borer', 'lodging', 'gaps', 'snails', 'birds', 'cracks', 'off-types'];
+  const problems = [
+    'rats',
+    'weeds',
+    'sheath blight',
+    'stem borer',
+    'lodging',
+    'gaps',
+    'snails',
+    'birds',
+    'cracks',
+    'off-types',
+  ];
   test.each(problems)('`no %s` changes the status alone', (problem) => {
     const seen = readNote(note(`B2 ${problem}`)).record.findings;
     const none = readNote(note(`B2 no ${problem}`)).record.findings;
@@ -69,7 +121,9 @@ describe('a negation', () => {
 });
 
 describe('annotated notes', () => {
-  const off = annotated(fileURLToPath(new URL('./notes/tuned.jsonl', import.meta.url))).filter(({ record }) => Object.values(record).every((list) => (list ?? []).length === 0));
+  const off = annotated(fileURLToPath(new URL('./notes/tuned.jsonl', import.meta.url))).filter(({ record }) =>
+    Object.values(record).every((list) => (list ?? []).length === 0),
+  );
   test('most notes about other things yield nothing', () => {
     const wrong = off.filter((one) => readNote(one.note).entries.length > 0);
     expect(wrong.length / off.length).toBeLessThan(0.25);

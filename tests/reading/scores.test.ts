@@ -5,11 +5,13 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { annotated, f1, MAIN_LISTS, scoreNotes, sumOf } from './scores.ts';
 import floors from './score-floors.json' with { type: 'json' };
+import { annotated, f1, MAIN_LISTS, scoreNotes, sumOf } from './scores.ts';
 
 const folder = fileURLToPath(new URL('./notes/', import.meta.url));
-const own = existsSync(`${folder}own`) ? readdirSync(`${folder}own`).filter((name) => name.endsWith('.jsonl')) : [];
+const own = existsSync(`${folder}own`)
+  ? readdirSync(`${folder}own`).filter((name) => name.endsWith('.jsonl'))
+  : [];
 const sets: [string, string[]][] = [
   ['tuned', [`${folder}tuned.jsonl`]],
   ['untuned', [`${folder}untuned.jsonl`]],

@@ -41,7 +41,8 @@ export function scoreNotes(notes: readonly Annotated[]): Scores {
   const scores = noScores();
   for (const { note, record } of notes) {
     const read = readNote(note).record;
-    for (const list of LIST_NAMES) count(scores[list], list, (record[list] ?? []) as unknown as Loose[], read[list] as unknown as Loose[]);
+    for (const list of LIST_NAMES)
+      count(scores[list], list, (record[list] ?? []) as unknown as Loose[], read[list] as unknown as Loose[]);
   }
   return scores;
 }
@@ -65,7 +66,8 @@ function fits(list: ListName, gold: Loose, read: Loose): boolean {
   return list !== 'lessons' || shareWords(gold.text as string, read.text as string);
 }
 
-const isNear = (gold: number, read: number): boolean => Math.abs(gold - read) <= Math.max(0.01 * Math.abs(gold), 1e-9);
+const isNear = (gold: number, read: number): boolean =>
+  Math.abs(gold - read) <= Math.max(0.01 * Math.abs(gold), 1e-9);
 
 /** Half of the words of the shorter text stand in the other. */
 export function shareWords(a: string, b: string): boolean {
@@ -82,6 +84,10 @@ export function f1({ hit, miss, extra }: Tally): number {
 
 export const sumOf = (scores: Scores, lists: readonly ListName[]): Tally =>
   lists.reduce(
-    (sum, list) => ({ hit: sum.hit + scores[list].hit, miss: sum.miss + scores[list].miss, extra: sum.extra + scores[list].extra }),
+    (sum, list) => ({
+      hit: sum.hit + scores[list].hit,
+      miss: sum.miss + scores[list].miss,
+      extra: sum.extra + scores[list].extra,
+    }),
     { hit: 0, miss: 0, extra: 0 },
   );

@@ -85,7 +85,7 @@ const isCapital = (passage: Passage, at: number): boolean =>
 /** A capital within a sentence, or a word that nothing else explains after `ask`, `tell` or before `will`. */
 function isName(passage: Passage, at: number, plain: string): boolean {
   const token = passage.tokens[at];
-  if (!token || token.kind !== 'word' || NOT_NAMES.has(plain) || plain.length < 2) return false;
+  if (!token || token.kind !== 'word' || NOT_NAMES.has(plain) || plain.length < 2 || /(ing|ed)$/.test(plain)) return false;
   const opensSentence = at === 0 || passage.walls[at]! >= 3;
   if (isCapital(passage, at) && (!opensSentence || /^(will|to|is|has|checks|opens|comes|and|can|,|i|says)$/.test(passage.tokens[at + 1]?.lower ?? ''))) return true;
   const before = passage.tokens[at - 1]?.lower ?? '';

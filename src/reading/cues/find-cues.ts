@@ -38,7 +38,8 @@ export function findCues(passage: Passage): CueFound[] {
         )
           continue;
         rowsSeen.add(row);
-        if (!isInside(found, at, last, row) && !isAboutFigure(passage, row, last)) found.push({ row, first: at, last });
+        if (!isInside(found, at, last, row) && !isAboutFigure(passage, row, last))
+          found.push({ row, first: at, last });
       }
     }
   }
@@ -47,7 +48,13 @@ export function findCues(passage: Passage): CueFound[] {
 
 /** `perhaps 2 per cent`, `maybe 1 hill in 10`: the hedge is about the figure. */
 const isAboutFigure = (passage: Passage, row: CueRow, last: number): boolean =>
-  row.says === 'suspected' && [last + 1, last + 2].some((at) => passage.numberAt[at] !== undefined && passage.walls[at]! < 2 && passage.numberAt[at]!.form !== 'ordinal');
+  row.says === 'suspected' &&
+  [last + 1, last + 2].some(
+    (at) =>
+      passage.numberAt[at] !== undefined &&
+      passage.walls[at]! < 2 &&
+      passage.numberAt[at]!.form !== 'ordinal',
+  );
 
 /** `not` inside `not worth`: the longer cue of the same side speaks. */
 function isInside(found: CueFound[], first: number, last: number, row: CueRow): boolean {

@@ -73,7 +73,13 @@ function reachesBack(
 function isForNext(passage: Passage, cue: CueFound, targets: readonly Target[], index: number): boolean {
   if (cue.row.on !== 'action' || !/^(ruled_out|proposed)$/.test(cue.row.says)) return false;
   const next = targets[index + 1];
-  return next !== undefined && next.first > cue.last && next.first - cue.last <= 3 && wallBetween(passage, cue.last, next.first) === 0 && passage.tokens[cue.first]!.text !== '?';
+  return (
+    next !== undefined &&
+    next.first > cue.last &&
+    next.first - cue.last <= 3 &&
+    wallBetween(passage, cue.last, next.first) === 0 &&
+    passage.tokens[cue.first]!.text !== '?'
+  );
 }
 
 /** Index of the first target that starts behind `place`. */

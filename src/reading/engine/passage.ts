@@ -42,7 +42,11 @@ export function wordsOf(tokens: Token[]): { tokens: Token[]; forms: string[][]; 
   return { tokens, forms: tokens.map(formsOfToken), following };
 }
 
-const NUMBER_WORDS = new Set('two three four five six seven eight nine ten eleven twelve fifteen twenty thirty forty fifty couple several few'.split(' '));
+const NUMBER_WORDS = new Set(
+  'two three four five six seven eight nine ten eleven twelve fifteen twenty thirty forty fifty couple several few'.split(
+    ' ',
+  ),
+);
 
 /** A figure or a number word also stands for `#`. */
 const formsOfToken = ({ lower, kind }: Token): string[] => {

@@ -68,7 +68,12 @@ export function phrasesAt<Meaning>(
 
 const NOTHING: readonly never[] = [];
 
-function collect<Meaning>(tree: PhraseTree<Meaning>, text: Readable, at: number, found: PhraseFound<Meaning>[]): void {
+function collect<Meaning>(
+  tree: PhraseTree<Meaning>,
+  text: Readable,
+  at: number,
+  found: PhraseFound<Meaning>[],
+): void {
   const forms = text.forms[at];
   if (!forms) return;
   for (let index = 0; index < forms.length; index++) {

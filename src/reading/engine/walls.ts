@@ -38,7 +38,13 @@ function wallBefore(tokens: Token[], at: number, dictated: boolean): number {
     if (before.text === '-' && before.start > (tokens[at - 2]?.end ?? 0) && token.start > before.end)
       return 2;
     if (before.text === ',' || before.text === ':' || before.text === '(' || before.text === ')')
-      return 1 + Number(CONTRAST.has(token.lower) || (before.text === ',' && /^(since|because|which|who|where|if|when|so)$/.test(token.lower)));
+      return (
+        1 +
+        Number(
+          CONTRAST.has(token.lower) ||
+            (before.text === ',' && /^(since|because|which|who|where|if|when|so)$/.test(token.lower)),
+        )
+      );
   }
   if (token.sentence !== before.sentence) return 3;
   const word = token.lower;

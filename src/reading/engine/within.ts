@@ -1,5 +1,9 @@
 /** The part of a list in text order that starts between two tokens: what keeps the reader linear in length. */
-export function within<One extends { first: number }>(list: readonly One[], from: number, to: number): readonly One[] {
+export function within<One extends { first: number }>(
+  list: readonly One[],
+  from: number,
+  to: number,
+): readonly One[] {
   const start = firstAtOrAfter(list, from);
   let end = start;
   while (end < list.length && list[end]!.first <= to) end++;

@@ -2,8 +2,7 @@
 export const CAUSE_LINKS = {
   clause:
     "because of?, =cause, cuz, coz, bc, since the|they|it|some|we|water|i|he|his|people, due to, owing to, on account of, thanks to, caused by, so that, result of, seeing as, as a result of, where the surface, from where, the reason be?, in the wake of, 'cause, on accounta, triggered by, blame, blamed on, down to the, after someone|somebody",
-  phrase:
-    "from the?, by the wind, in yesterday's, after the|a|last, in the? storm, laid to, put down to, on",
+  phrase: "from the?, by the wind, in yesterday's, after the|a|last, in the? storm, laid to, put down to",
 } as const;
 export const RISK_LINKS =
   'if, should a|the|it|we, when the|wind|rain|it, unless, once the, in case of?, in this, with this|the|all, in the event of, because of?, cuz, due to, with more, given, as soon as, after, so';

@@ -95,7 +95,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'touch',
     words:
-      "maybe, perhaps, possibly, ?, i think, i guess, i suspect, i suppose, i assume, i reckon, suspected, or something, or so, not sure, probably, i believe, is possible, likely, it looks like, it seems, im not sure, i'm not sure, not sure tho?, not certain, to be? confirmed, unconfirmed, could be, might be, it might be, be? also possible, be? possible, presumably, likely?",
+      "maybe, perhaps, possibly, ?, i think, i guess, i suspect, i suppose, i assume, i reckon, suspected, or something, or so, not sure, probably, i believe, is possible, likely, it looks like, it seems, im not sure, i'm not sure, not sure tho?, not certain, to be? confirmed, unconfirmed, could be, might be, it might be, be? also possible, be? possible, presumably",
   },
   // May come
   {
@@ -105,7 +105,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "risk|danger|threat|chance of, scared of, prob, probably, at risk of|from, prone to, susceptible to, vulnerable to, liable to, likely to, about to, watch|look out? for, watch out for, watch, beware of?, careful of|with, on the lookout for, worry|worried|worries|concern|concerned|concerns about|of|for, afraid of|it|the|this, fear of|that, expect|expecting, if not then, apt to, want to, wants to, liable for, a lot of|real danger of, invites, inviting, asking for, tend to, bound to, ready to, risk that, fit to, on the verge of, may get|have|see",
+      'risk|danger|threat|chance of, scared of, prob, probably, at risk of|from, prone to, susceptible to, vulnerable to, liable to, likely to, about to, watch|look out? for, watch out for, watch, beware of?, careful of|with, on the lookout for, worry|worried|worries|concern|concerned|concerns about|of|for, afraid of|it|the|this, fear of|that, expect|expecting, if not then, apt to, want to, wants to, liable for, a lot of|real danger of, invites, inviting, asking for, tend to, bound to, ready to, risk that, fit to, on the verge of, may get|have|see',
   },
   {
     id: 'may …',
@@ -113,7 +113,8 @@ export const CUES: readonly CueRow[] = [
     on: 'finding',
     side: 'after',
     reach: 'touch',
-    words: "could, =cd, will, would, might, =may, going to, gonna, she'll, it'll, they'll, can, may get|have|see, will get|have|start to?|begin to?, could get|start to?, might get|start to?, will all, may all, could all, will soon, may well, could well, might well, want to, wants to",
+    words:
+      "could, =cd, will, would, might, =may, going to, gonna, she'll, it'll, they'll, can, may get|have|see, will get|have|start to?|begin to?, could get|start to?, might get|start to?, will all, may all, could all, will soon, may well, could well, might well, want to, wants to",
   },
   {
     id: '… risk',
@@ -122,7 +123,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'touch',
     words:
-      'risk, =likely, be? likely, be? a? real|big? danger|risk|threat|worry|concern, may come|start|spread|follow|appear, might come|start|follow|appear, could come|start|follow|become, will come|follow|start, can come|follow, be? going to come|follow|start, could be a? problem, is to be expected, weather, pressure will|may|could, could|may|might move in|build|arrive, may arrive, next if, prone, be? next, to be? expected, season be? coming',
+      'risk, =likely, be? likely, be? a? real|big? danger|risk|threat|worry|concern, may come|start|spread|follow|appear, might come|start|follow|appear, could come|start|follow|become, will come|follow|start, can come|follow, be? going to come|follow|start, could be a? problem, is to be expected, weather, pressure will|may|could, could|may|might move in|build|arrive, may arrive, next if, prone, to be? expected, season be? coming',
   },
   // Not of this crop or this walk
   {
@@ -200,7 +201,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "will, 'll, shall, going to, gonna, let's, lets, let us, must, have|has|got to, gotta, =to be, be|is|are to, plan|plans|planned|planning to|on|for|the?, intend to, booked for|to?, scheduled for|to?, ordered|order, arranged for|to?, arrange for|to?, set to|for, decided on|to|for, agreed to|on, about to, supposed to, due for|to|a?, please, plz, pls, kindly, remember to, don't forget to, make sure to|that|they|he|she?, i'm going to, i am going to, ask|asked|told|tell|have|get|getting|got|send|sending|sent|instruct|instructed|remind|reminded|called|call for|to|on?, time for|to, ready to, starting to?, start|starts|begin|beginning the?, next is, then, now, go, go and|to, come to, coming to|for, comes to, put in for, be on for, 'll have to, will have to, am to, have him|her|them, assign|assigned to|for, on the list to, needs doing, i will, we will, i'll, we'll, he'll, she'll, they'll, it'll, somebody's gonna, dont forget, finish the|it, be? getting, gets, get, needs to be done, move on to, continue with|to?, carry on with|the?",
+      "will, 'll, shall, going to, gonna, let's, lets, let us, must, have|has|got to, gotta, =to be, be|is|are to, plan|plans|planned|planning to|on|for|the?, intend to, booked for|to?, scheduled for|to?, ordered|order, arranged for|to?, arrange for|to?, set to|for, decided on|to|for, agreed to|on, about to, supposed to, due for|to|a?, please, plz, pls, kindly, remember to, don't forget to, make sure to|that|they|he|she?, i'm going to, i am going to, ask|asked|told|tell|instruct|instructed|remind|reminded for|to?, call|called|get|got|send|sent for|to, time for|to, ready to, starting to?, start|starts|begin|beginning the?, next is, then, now, go, go and|to, come to, coming to|for, comes to, put in for, be on for, 'll have to, will have to, am to, have him|her|them, assign|assigned to|for, on the list to, needs doing, i will, we will, i'll, we'll, he'll, she'll, they'll, it'll, somebody's gonna, dont forget, finish the|it, be? getting, gets, get, needs to be done, move on to, continue with|to?, carry on with|the?",
   },
   {
     id: 'is …ing',
@@ -272,7 +273,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'sentence',
     words:
-      'we usually|always|normally|treat, you|people|one usually|always|normally, as a rule, rule be?, rule of thumb, the book says, usually, normally, generally, the rule, in general, farmers usually, you hand|spray|weed|drain, always, never, policy be?, every year we',
+      'we usually|always|normally|treat, you|people|one usually|always|normally, as a rule, rule is, rule of thumb, the book says, usually, normally, generally, in general, farmers usually, you hand|spray|weed|drain, always, never, policy is, every year we',
   },
   {
     id: 'next season …',

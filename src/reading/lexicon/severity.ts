@@ -10,7 +10,7 @@ export const SEVERITY_WORDS: readonly SeverityRow[] = [
   {
     severity: 'slight',
     words:
-      'slight, slightly, few, a few, odd, the odd, odd one, scattered, light, lightly, a bit, bit, a bit of, wee bit?, minor, little, a little, little bit, low, mild, mildly, isolated, occasional, couple, a couple, a handful, handful, sparse, trace, one or two, here and there, some few, only a?, barely, not much, not bad, not many, a touch, touch of, small, faint, faintly, spotty, low level, hardly any, very few, just a few, a tad, tad, thin scatter, smattering, sprinkling, start of, kaunti, konti, un peu, pretty light, minimal, tiny bit, patchy',
+      'slight, slightly, few, a few, odd, the odd, odd one, scattered, light, lightly, a bit, bit, a bit of, wee bit?, minor, little, a little, little bit, mild, mildly, isolated, occasional, couple, a couple, a handful, handful, sparse, trace, one or two, here and there, some few, only a few|little|bit, barely, not much, not bad, not many, a touch, touch of, faint, faintly, low level, hardly any, very few, just a few, a tad, tad, thin scatter, smattering, sprinkling, start of, kaunti, konti, un peu, pretty light, minimal, tiny bit',
   },
   {
     severity: 'moderate',

@@ -11,10 +11,19 @@ export interface StageRow {
 }
 
 export const STAGE_WORDS: readonly StageRow[] = [
-  { stage: 'heading', near: true, words: 'about|abt|ready|going to =head, begin|start to =head within|in|soon|next|any, pushing heads, ready to pop' },
+  {
+    stage: 'heading',
+    near: true,
+    words:
+      'about|abt|ready|going to =head, begin|start to =head within|in|soon|next|any, pushing heads, ready to pop',
+  },
   { stage: 'flowering', near: true, words: 'about|abt|ready|going to flower' },
   { stage: 'booting', near: true, words: 'about|abt to boot|go in boot' },
-  { stage: 'ripe', near: true, words: 'about|abt ready to? cut?, not ripe yet but close, turning color|colour' },
+  {
+    stage: 'ripe',
+    near: true,
+    words: 'about|abt ready to? cut?, not ripe yet but close, turning color|colour',
+  },
   {
     stage: 'germination',
     words:

@@ -116,7 +116,10 @@ function isOrdinaryPair({ tokens }: Words, at: number, last: number): boolean {
 /** `a two inch gap`: what is counted follows; `a two almost there`: a plot. */
 const isArticle = (tokens: Token[], last: number): boolean => {
   const next = tokens[last + 1]?.lower ?? '';
-  return tokens[last]!.kind === 'number' ? !/^[A-Z]/.test(tokens[last - 1]!.text) : next === '-' || /^(inch|foot|day|week|leaf|meter|metre|cm|person|man|hour|time|way|third|of)/.test(next);
+  return tokens[last]!.kind === 'number'
+    ? !/^[A-Z]/.test(tokens[last - 1]!.text)
+    : next === '-' ||
+        /^(inch|foot|day|week|leaf|meter|metre|cm|person|man|hour|time|way|third|of)/.test(next);
 };
 
 const ALL_BEFORE = new Set(['all', 'every', 'each', 'whole', 'entire']);
@@ -310,7 +313,11 @@ function markRoles({ tokens }: Words, found: PlotFound[]): PlotFound[] {
     let at = one.first - 1;
     while (['the', 'that', 'our', 'those'].includes(tokens[at]?.lower ?? '')) at--;
     const word = tokens[at]?.lower ?? '';
-    const behindThan = [1, 2, 3, 4].some((back) => tokens[one.first - back]?.lower === 'than' && tokens.slice(one.first - back, one.first).every(({ kind }) => kind === 'word'));
+    const behindThan = [1, 2, 3, 4].some(
+      (back) =>
+        tokens[one.first - back]?.lower === 'than' &&
+        tokens.slice(one.first - back, one.first).every(({ kind }) => kind === 'word'),
+    );
     const pair = `${tokens[at - 1]?.lower ?? ''} ${word}`;
     const passing = PASSING_PAIRS.has(pair) || (PASSING_BEFORE.has(word) && !isOpeningFrom(tokens, at, word));
     return passing && !(one.codes.length > 1 && word === 'from') ? { ...one, role: 'passing' as const } : one;

@@ -40,11 +40,13 @@ export function isCountNotPlot(
   const digits = tokens[at]!.kind === 'number' && at === last ? tokens[at]!.text.length : 0;
   if (/^(plot|plots|bay|field|block|paddy)$/.test(previous)) return false;
   if (/'s$/.test(tokens[last]!.lower)) return false;
-  if (/^(ain't|ain|isn't|wasn't|doesn't|dont|don't|stands|looks|gets|got|needs)$/.test(nextWord)) return false;
+  if (/^(ain't|ain|isn't|wasn't|doesn't|dont|don't|stands|looks|gets|got|needs)$/.test(nextWord))
+    return false;
   const listed = before && before.said === 'number' && isListed(tokens, before.last, at);
   if (listed && !isUnit(tokens, following, last)) return false;
   if (
-    nextWord === 'and' || nextWord === 'n' ||
+    nextWord === 'and' ||
+    nextWord === 'n' ||
     nextWord === 'to' ||
     nextWord === 'or' ||
     nextWord === '-' ||
@@ -52,7 +54,10 @@ export function isCountNotPlot(
     nextWord === '&' ||
     nextWord === '+'
   ) {
-    return (QUANTITY_BEFORE.has(previous) && previous !== 'on') || (digits < 3 && !opens(tokens, at) && !/^(on|in|at|both)$/.test(previous));
+    return (
+      (QUANTITY_BEFORE.has(previous) && previous !== 'on') ||
+      (digits < 3 && !opens(tokens, at) && !/^(on|in|at|both)$/.test(previous))
+    );
   }
   if (isUnit(tokens, following, last) && !(nextWord === 'no' || nextWord === 'out'))
     return (

@@ -1,8 +1,8 @@
 /** One plot held against another: a comparative, the plot that is spoken of, and the plot behind `than`. */
 
-import { within } from '../engine/within.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
 import { addPhrases, emptyTree, phrasesAt } from '../engine/phrase-tree.ts';
+import { within } from '../engine/within.ts';
 import { COMPARATIVES } from '../lexicon/comparatives.ts';
 import { plotsOf } from '../plots/settle-plots.ts';
 import type { Attribute } from '../record.ts';
@@ -115,11 +115,15 @@ function earlierPlot(passage: Passage, first: number, last: number): Other | nul
 }
 
 function subjectOf(passage: Passage, first: number, others: string[]): string | null {
-  const named = within(passage.plots, first, first + 6).find((plot) => thanBehind(passage, plot.last) && plot.codes.length === 1);
+  const named = within(passage.plots, first, first + 6).find(
+    (plot) => thanBehind(passage, plot.last) && plot.codes.length === 1,
+  );
   if (named) return named.codes[0]!;
   const { codes, found } = plotsOf(passage, first, first);
   if (found && others.join() === found.codes.join()) {
-    const before = within(passage.plots, found.first - 60, found.first).filter((plot) => plot.last < found.first && plot.role === 'subject').at(-1);
+    const before = within(passage.plots, found.first - 60, found.first)
+      .filter((plot) => plot.last < found.first && plot.role === 'subject')
+      .at(-1);
     return before?.codes.length === 1 ? before.codes[0]! : passage.note.plot;
   }
   return codes.length === 1 ? codes[0]! : null;

@@ -1,8 +1,8 @@
 /** Stages, ages, plots not looked at, changes for a later season. */
 
-import { within } from '../engine/within.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
 import { addPhrases, emptyTree, phrasesAt } from '../engine/phrase-tree.ts';
+import { within } from '../engine/within.ts';
 import { NOT_A_STAGE_AFTER, NOT_A_STAGE_BEFORE, OVER_AFTER, OVER_BEFORE } from '../lexicon/stage-context.ts';
 import { NEAR_AFTER, NEAR_BEFORE, STAGE_WORDS, type StageRow } from '../lexicon/stages.ts';
 import type { AgeMention, StageMention } from './mentions.ts';
@@ -51,9 +51,13 @@ function withSameAgain(passage: Passage, found: StageMention[]): StageMention[] 
   const out = [...found];
   for (let at = 1; at < passage.tokens.length; at++) {
     const word = passage.tokens[at]!.lower;
-    const again = word === 'ditto' || word === 'likewise' || (word === 'same' && passage.tokens[at + 1]?.lower === 'stage');
+    const again =
+      word === 'ditto' ||
+      word === 'likewise' ||
+      (word === 'same' && passage.tokens[at + 1]?.lower === 'stage');
     const before = again ? within(found, at - 60, at).findLast(({ last }) => last < at) : undefined;
-    if (before && at - before.last < 60) out.push({ ...before, first: at, last: word === 'same' ? at + 1 : at, rule: 'stage-same-again' });
+    if (before && at - before.last < 60)
+      out.push({ ...before, first: at, last: word === 'same' ? at + 1 : at, rule: 'stage-same-again' });
   }
   return out.sort((a, b) => a.first - b.first);
 }
@@ -61,14 +65,22 @@ function withSameAgain(passage: Passage, found: StageMention[]): StageMention[] 
 /** `topdress at panicle initiation` is a time; `the plot is at panicle initiation` is not. */
 const isInTime = (passage: Passage, first: number, last: number): boolean =>
   !saidOfCrop(passage, first) &&
-  within(passage.times, first - 20, first).some((time) => time.first <= first && time.last >= last && time.rule !== 'note-day');
+  within(passage.times, first - 20, first).some(
+    (time) => time.first <= first && time.last >= last && time.rule !== 'note-day',
+  );
 
 function saidOfCrop(passage: Passage, first: number): boolean {
   let at = first - 1;
   while (at > 0 && /^(the|full|early|late|mid|soft|hard|about)$/.test(passage.tokens[at]!.lower)) at--;
   if (!/^(at|in)$/.test(passage.tokens[at]?.lower ?? '')) return false;
   const before = passage.tokens[at - 1];
-  return before === undefined || passage.plotOver[at - 1] !== undefined || /^(is|are|'s|it's|she's|now|still|already|be|still|stage|fully|rice|crop|,|:|\.|just|all|both|stands|looks|sits|he's|they're)$|'s$/.test(before.lower);
+  return (
+    before === undefined ||
+    passage.plotOver[at - 1] !== undefined ||
+    /^(is|are|'s|it's|she's|now|still|already|be|still|stage|fully|rice|crop|,|:|\.|just|all|both|stands|looks|sits|he's|they're)$|'s$/.test(
+      before.lower,
+    )
+  );
 }
 
 function endsJustBefore(
@@ -79,7 +91,8 @@ function endsJustBefore(
 ): boolean {
   for (let start = at - 1; start >= Math.max(0, at - 6); start--) {
     if (wallBetween(passage, start, at) >= 2) return false;
-    if (phrasesAt(words, passage, start).some((hit) => hit.last < at && at - hit.last - 1 <= reach)) return true;
+    if (phrasesAt(words, passage, start).some((hit) => hit.last < at && at - hit.last - 1 <= reach))
+      return true;
   }
   return false;
 }
@@ -101,7 +114,10 @@ const isOver = (passage: Passage, first: number, last: number): boolean =>
   endsJustBefore(passage, DONE_BEFORE, first, 0) || startsJustAfter(passage, DONE_AFTER, last, 0);
 
 function standsAsStage(passage: Passage, first: number, last: number, stage: string): boolean {
-  if ((!saidOfCrop(passage, first) && endsJustBefore(passage, NOT_BEFORE, first, 0)) || startsJustAfter(passage, NOT_AFTER, last, 0))
+  if (
+    (!saidOfCrop(passage, first) && endsJustBefore(passage, NOT_BEFORE, first, 0)) ||
+    startsJustAfter(passage, NOT_AFTER, last, 0)
+  )
     return false;
   const word = passage.tokens[first]!.lower;
   if (stage === 'heading' && word === 'heads' && first === last)

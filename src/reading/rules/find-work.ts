@@ -1,7 +1,8 @@
 /** Work mentioned in a note: rules applied, overlaps settled for the longest, words in other uses left out. */
-import { within } from '../engine/within.ts';
+
 import { type Passage, wallBetween } from '../engine/passage.ts';
 import { addPhrases, emptyTree, phrasesAt } from '../engine/phrase-tree.ts';
+import { within } from '../engine/within.ts';
 import { WORK_SPARES } from '../lexicon/work-spares.ts';
 import type { ActionMention, FindingMention, StageMention, UnvisitedMention } from './mentions.ts';
 import { applyRules, indexRules } from './rule.ts';
@@ -53,22 +54,31 @@ const isBareNoun = (passage: Passage, { first, last, form }: ActionMention): boo
   form === 'verb' &&
   first === last &&
   passage.tokens[first]!.lower === 'weed' &&
-  !/^(to|we|i|they|will|must|should|shall|let's|please|can|could|and|then|or|boys|women|crew|'ll|we'll|i'll|they'll)$/.test(passage.tokens[first - 1]?.lower ?? '');
+  !/^(to|we|i|they|will|must|should|shall|let's|please|can|could|and|then|or|boys|women|crew|'ll|we'll|i'll|they'll)$/.test(
+    passage.tokens[first - 1]?.lower ?? '',
+  );
 
 /** `grandpas forty n the airstrip`: a small `n` is nitrogen only where a dose or a refusal stands beside it. */
 const isAndForShort = (passage: Passage, { kind, first, last }: ActionMention): boolean =>
   kind === 'fertilise' &&
   first === last &&
   passage.tokens[first]!.text === 'n' &&
-  !/^(of|no|more|kg|lb|lbs|pounds|kilo|kilos|the|hold|units|unit)$/.test(passage.tokens[first - 1]?.lower ?? '');
+  !/^(of|no|more|kg|lb|lbs|pounds|kilo|kilos|the|hold|units|unit)$/.test(
+    passage.tokens[first - 1]?.lower ?? '',
+  );
 
-const NOT_THE_CROP = /^(rats?|hills?|tillers?|stools?|stems?|fresh|leaf|leaves|grass|bund|levee|track|short|mice|branch|road|hole|corner|panicles?)$/;
+const NOT_THE_CROP =
+  /^(rats?|hills?|tillers?|stools?|stems?|fresh|leaf|leaves|grass|bund|levee|track|short|mice|branch|road|hole|corner|panicles?)$/;
 
 /** `rats cut 4 hills`, `a cut stool`: no harvest. */
 function isOtherCut(passage: Passage, mention: ActionMention): boolean {
   if (mention.kind !== 'harvest' || !/^cut/.test(passage.tokens[mention.first]!.lower)) return false;
   for (let at = Math.max(0, mention.first - 6); at <= mention.last + 6 && at < passage.tokens.length; at++)
-    if (NOT_THE_CROP.test(passage.tokens[at]!.lower) && wallBetween(passage, Math.min(at, mention.first), Math.max(at, mention.first)) < 2) return true;
+    if (
+      NOT_THE_CROP.test(passage.tokens[at]!.lower) &&
+      wallBetween(passage, Math.min(at, mention.first), Math.max(at, mention.first)) < 2
+    )
+      return true;
   return false;
 }
 
@@ -77,7 +87,10 @@ const isCauseOnly = (passage: Passage, mention: ActionMention): boolean => {
   if (mention.form !== 'noun') return false;
   const before = passage.tokens[mention.first - 1]?.lower ?? '';
   const ahead = before === 'the' ? (passage.tokens[mention.first - 2]?.lower ?? '') : before;
-  return /^(by|from|since|because|of|per|than|despite|through|short|lacks|lack)$/.test(ahead) && !(ahead === 'of' && /^(out|instead)$/.test(passage.tokens[mention.first - 2]?.lower ?? ''));
+  return (
+    /^(by|from|since|because|of|per|than|despite|through|short|lacks|lack)$/.test(ahead) &&
+    !(ahead === 'of' && /^(out|instead)$/.test(passage.tokens[mention.first - 2]?.lower ?? ''))
+  );
 };
 
 /** `told Ana to trap`: the job is the trapping; `told Odile` behind orders names who does them. */
@@ -85,9 +98,21 @@ function withoutTold(passage: Passage, found: ActionMention[]): ActionMention[] 
   return found.filter((mention, index) => {
     if (mention.kind !== 'tell') return true;
     const next = found[index + 1];
-    if (next && next.kind !== 'tell' && next.first - mention.last <= 9 && wallBetween(passage, mention.last, next.first) < 2 && hasTo(passage, mention.last, next.first)) return false;
+    if (
+      next &&
+      next.kind !== 'tell' &&
+      next.first - mention.last <= 9 &&
+      wallBetween(passage, mention.last, next.first) < 2 &&
+      hasTo(passage, mention.last, next.first)
+    )
+      return false;
     const before = found[index - 1];
-    return !(mention.tense === 'ed' && before && wallBetween(passage, before.last, mention.first) < 3 && endsSoon(passage, mention.last));
+    return !(
+      mention.tense === 'ed' &&
+      before &&
+      wallBetween(passage, before.last, mention.first) < 3 &&
+      endsSoon(passage, mention.last)
+    );
   });
 }
 
@@ -96,7 +121,8 @@ const hasTo = (passage: Passage, from: number, to: number): boolean => {
   return to - from <= 3;
 };
 const endsSoon = (passage: Passage, at: number): boolean => {
-  for (let next = at + 1; next <= at + 3; next++) if (next >= passage.tokens.length || passage.walls[next]! >= 3) return true;
+  for (let next = at + 1; next <= at + 3; next++)
+    if (next >= passage.tokens.length || passage.walls[next]! >= 3) return true;
   return false;
 };
 

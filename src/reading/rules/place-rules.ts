@@ -16,7 +16,8 @@ export function findUnvisited(passage: Passage): UnvisitedMention[] {
     const hit = phrasesAt(TREE, passage, at)[0];
     if (!hit) continue;
     const direct = hit.meanings.every((meaning) => meaning === 'direct');
-    if (direct && !passage.plotAt[hit.last + 1] && !passage.plotAt[hit.last + 2] && !followsPlot(passage, at)) continue;
+    if (direct && !passage.plotAt[hit.last + 1] && !passage.plotAt[hit.last + 2] && !followsPlot(passage, at))
+      continue;
     const bare = hit.meanings.every((meaning) => meaning === 'bare');
     if (bare && !followsPlot(passage, at)) continue;
     if (!bare && !hasPlotBeside(passage, at, hit.last)) continue;

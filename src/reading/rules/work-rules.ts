@@ -51,7 +51,8 @@ function tenseOfMatch(match: Matched, passage: Passage, form: ActionMention['for
     }
     return tenseOf(passage.tokens[match.last]!.lower);
   }
-  for (let at = match.first; at <= match.last; at++) if (/^(went|gone|flew|flown)$/.test(passage.tokens[at]!.lower)) return 'ed';
+  for (let at = match.first; at <= match.last; at++)
+    if (/^(went|gone|flew|flown)$/.test(passage.tokens[at]!.lower)) return 'ed';
   const word = passage.tokens[match.first]!.lower;
   return word === 'hand' || word === 'top' || word === 'side' || word === 'spot' || word === 'gap'
     ? tenseOf(passage.tokens[passage.following[match.first]!]?.lower ?? word)

@@ -1,8 +1,9 @@
 /** Time, dose and people of a piece of work: each goes to the work that stands nearest in its clause. */
-import { within } from '../engine/within.ts';
+
 import type { PersonFound } from '../around/find-people.ts';
 import type { DoseFound } from '../doses/find-doses.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
+import { within } from '../engine/within.ts';
 import type { ActionKind } from '../record.ts';
 import type { ActionMention } from '../rules/mentions.ts';
 import type { TimeFound } from '../times/find-times.ts';
@@ -118,6 +119,10 @@ export function doseOf(
   return best;
 }
 
+/** Told, not put to work in the plot. */
+const OFFICES =
+  /^(pathology|entomology|lab|laboratory|office|store|adjuster|dealer|inspector|officer|sir|madam|boss|chief)$/;
+
 export function personOf(
   passage: Passage,
   mentions: readonly ActionMention[],
@@ -137,6 +142,7 @@ export function personOf(
       wallBetween(passage, person.last, mention.first) >= 3
     )
       continue;
+    if (kind !== 'tell' && OFFICES.test(passage.tokens[person.last]!.lower)) continue;
     const cost = costOf(passage, person, mention);
     if (cost < bestCost) {
       best = person;

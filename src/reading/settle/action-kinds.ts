@@ -17,7 +17,12 @@ const FILLS: Partial<Record<FindingKind, ActionKind>> = {
   uneven_stand: 'replant',
 };
 
-const MENDS: Partial<Record<FindingKind, ActionKind>> = { seepage: 'mend_bund', rodents: 'control_rodents', birds: 'scare_birds', dry: 'mend_bund' };
+const MENDS: Partial<Record<FindingKind, ActionKind>> = {
+  seepage: 'mend_bund',
+  rodents: 'control_rodents',
+  birds: 'scare_birds',
+  dry: 'mend_bund',
+};
 
 /** The kind of each work, or null where nothing in the field tells. */
 export function kindOfWork(

@@ -4,9 +4,12 @@ import type { ActionStatus } from '../record.ts';
 import type { WorkToSettle } from './actions.ts';
 
 /** A look already taken or a figure already given is no work of its own (guide), nor is a look not taken a decision. */
-export function statusFromWords(passage: Passage, work: WorkToSettle): ActionStatus | null {
-  const status = anyStatus(passage, work);
-  if (work.kind === 'measure' || work.kind === 'inspect') return status === 'done' || (status === 'ruled_out' && work.kind === 'inspect') ? null : status;
+export function statusFromWords(passage: Passage, work: WorkToSettle, asked: boolean): ActionStatus | null {
+  const found = anyStatus(passage, work);
+  const status =
+    asked && (found === 'done' || found === null) && work.mention.tense === 'base' ? 'planned' : found;
+  if (work.kind === 'measure' || work.kind === 'inspect')
+    return status === 'done' || (status === 'ruled_out' && work.kind === 'inspect') ? null : status;
   return status;
 }
 
@@ -16,7 +19,8 @@ function anyStatus(passage: Passage, work: WorkToSettle): ActionStatus | null {
   if (says.has('later') || says.has('general') || says.has('past')) return null;
   if (kind === 'leave') return says.has('ruled_out') && work.mention.form === 'verb' ? null : 'planned';
   if (says.has('ruled_out') && isNotYetDone(passage, work)) return null;
-  if (says.has('ruled_out') && !isElementTalk(passage, work)) return isPutOff(passage, work) ? 'planned' : 'ruled_out';
+  if (says.has('ruled_out') && !isElementTalk(passage, work))
+    return isPutOff(passage, work) ? 'planned' : 'ruled_out';
   if (isElementTalk(passage, work)) return null;
   const asked = isQuestion(passage, work);
   if (asked && !says.has('done')) return 'proposed';
@@ -34,17 +38,37 @@ function anyStatus(passage: Passage, work: WorkToSettle): ActionStatus | null {
 
 /** `maybe zinc`, `not enough nitrogen`: an element named as a cause. */
 function isElementTalk(passage: Passage, { mention, cues, dose }: WorkToSettle): boolean {
-  if (mention.form !== 'noun' || dose || !/^(zinc|nitrogen|n|potash|iron|sink|sulphur|sulfur)$/.test(passage.tokens[mention.first]!.lower)) return false;
-  return cues.some(({ first }) => /^(maybe|perhaps|think|thinking|possibly|probably|not|short|could|might|may|would|likely)$/.test(passage.tokens[first]!.lower)) && !/^(no|hold|skip)$/.test(passage.tokens[mention.first - 1]?.lower ?? '');
+  if (
+    mention.form !== 'noun' ||
+    dose ||
+    !/^(zinc|nitrogen|n|potash|iron|sink|sulphur|sulfur)$/.test(passage.tokens[mention.first]!.lower)
+  )
+    return false;
+  return (
+    cues.some(({ first }) =>
+      /^(maybe|perhaps|think|thinking|possibly|probably|not|short|could|might|may|would|likely)$/.test(
+        passage.tokens[first]!.lower,
+      ),
+    ) && !/^(no|hold|skip)$/.test(passage.tokens[mention.first - 1]?.lower ?? '')
+  );
 }
 
 /** `not pulled yet`, `not weeded`: says how it stands, decides nothing. */
 const isNotYetDone = (passage: Passage, { mention }: WorkToSettle): boolean =>
-  mention.form === 'verb' && mention.tense === 'ed' && /^(not|never|n't)$/.test(passage.tokens[mention.first - 1]?.lower ?? '') && !/^(be|to)$/.test(passage.tokens[mention.first - 2]?.lower ?? '');
+  mention.form === 'verb' &&
+  mention.tense === 'ed' &&
+  /^(not|never|n't)$/.test(passage.tokens[mention.first - 1]?.lower ?? '') &&
+  !/^(be|to)$/.test(passage.tokens[mention.first - 2]?.lower ?? '');
 
 /** `no irrigation till Friday`, `water can wait till Saturday`: put off to a day. */
 const isPutOff = (passage: Passage, { time }: WorkToSettle): boolean =>
-  time?.toCome != null && 'from' in time.toCome && [time.first, time.first - 1].some((at) => /^(till|until|til|to|for)$/.test(passage.tokens[at]?.lower ?? '') && /^(till|until|til)$/.test(passage.tokens[at]!.lower));
+  time?.toCome != null &&
+  'from' in time.toCome &&
+  [time.first, time.first - 1].some(
+    (at) =>
+      /^(till|until|til|to|for)$/.test(passage.tokens[at]?.lower ?? '') &&
+      /^(till|until|til)$/.test(passage.tokens[at]!.lower),
+  );
 
 /** The cue that stands nearest; those in front of the work count before those behind it. */
 function nearestStatus(passage: Passage, { cues, mention }: WorkToSettle): ActionStatus | null {
@@ -52,7 +76,12 @@ function nearestStatus(passage: Passage, { cues, mention }: WorkToSettle): Actio
   let bestCost = Number.POSITIVE_INFINITY;
   for (const { row, first, last } of cues) {
     if (row.id === 'is …ing' && mention.tense !== 'ing') continue;
-    if (row.says === 'done' && /^(have|has|had)$/.test(passage.tokens[first]!.lower) && /^(will|must|to|should|could|would|might)$|'ll$|'d$/.test(passage.tokens[first - 1]?.lower ?? '')) continue;
+    if (
+      row.says === 'done' &&
+      /^(have|has|had)$/.test(passage.tokens[first]!.lower) &&
+      /^(will|must|to|should|could|would|might)$|'ll$|'d$/.test(passage.tokens[first - 1]?.lower ?? '')
+    )
+      continue;
     if (row.says !== 'done' && row.says !== 'planned' && row.says !== 'proposed') continue;
     const cost = last < mention.first ? mention.first - last : first - mention.last + 0.5;
     if (cost < bestCost) {
@@ -66,12 +95,16 @@ function nearestStatus(passage: Passage, { cues, mention }: WorkToSettle): Actio
 /** The words inside a longer match: `outlets to be opened`, `net goes up`, `the bund was mended`. */
 function statusWithin(passage: Passage, { mention, time }: WorkToSettle): ActionStatus | null {
   if (mention.form !== 'object first') return null;
-  const words = passage.tokens.slice(mention.first, mention.last + 1).map(({ lower }) => lower).join(' ');
+  const words = passage.tokens
+    .slice(mention.first, mention.last + 1)
+    .map(({ lower }) => lower)
+    .join(' ');
   if (/\b(not|n't|cannot)\b/.test(words)) return 'ruled_out';
   if (/\b(to be|must|will|shall|going to|has to|have to|gets?)\b|'ll\b/.test(words)) return 'planned';
   if (/\b(should|could|may|might|needs?)\b/.test(words)) return 'proposed';
   if (/\b(was|were|been|has|have|got|went|gone|had)\b/.test(words)) return 'done';
-  if (/\b(goes|go|going|comes|coming|come|booked|arrives|move)\b/.test(words)) return time && time.toCome === null ? 'done' : 'planned';
+  if (/\b(goes|go|going|comes|coming|come|booked|arrives|move)\b/.test(words))
+    return time && time.toCome === null ? 'done' : 'planned';
   return null;
 }
 
@@ -100,7 +133,8 @@ function byTense(
   if (isPassive(passage, mention.first) && !futureOnly) return 'done';
   if (mention.tense === 'ing') return time?.toCome ? 'planned' : null;
   if (mention.form === 'object first') return time ? (futureOnly ? 'planned' : 'done') : null;
-  if (isSameInBoth(passage, mention.first) && hasSubject(passage, mention.first) && !futureOnly) return 'done';
+  if (isSameInBoth(passage, mention.first) && hasSubject(passage, mention.first) && !futureOnly)
+    return 'done';
   if (hasSubject(passage, mention.first) && !time?.toCome)
     return isSameInBoth(passage, mention.first) ? 'done' : 'planned';
   return 'planned';
@@ -108,7 +142,9 @@ function byTense(
 
 /** `T1R1 cut Wednesday`, `South-1 cut`: the plot was cut. */
 const isPassive = (passage: Passage, at: number): boolean =>
-  (isSameInBoth(passage, at) && /^(is|are|was|were|been|got)$|'s$/.test(passage.tokens[at - 1]?.lower ?? '')) || isSameInBoth(passage, at) && passage.plotOver[at - 1] !== undefined && passage.walls[at] === 0;
+  (isSameInBoth(passage, at) &&
+    /^(is|are|was|were|been|got)$|'s$/.test(passage.tokens[at - 1]?.lower ?? '')) ||
+  (isSameInBoth(passage, at) && passage.plotOver[at - 1] !== undefined && passage.walls[at] === 0);
 
 const hasSubject = (passage: Passage, at: number): boolean =>
   /^(i|we|they|he|she|crew|boys|women)$/.test(passage.tokens[at - 1]?.lower ?? '');

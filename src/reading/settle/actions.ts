@@ -1,10 +1,11 @@
 /** How work stands: done, planned, weighed or decided against; with its time, dose and people. */
-import { within } from '../engine/within.ts';
+
 import type { PersonFound } from '../around/find-people.ts';
 import type { CueFound } from '../cues/find-cues.ts';
 import { reaches } from '../cues/reach.ts';
 import type { DoseFound } from '../doses/find-doses.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
+import { within } from '../engine/within.ts';
 import type { ActionFact, ActionKind, ActionStatus } from '../record.ts';
 import type { ActionMention, FindingMention, LessonMention } from '../rules/mentions.ts';
 import type { TimeFound } from '../times/find-times.ts';
@@ -61,11 +62,21 @@ export function settleActions(
       time: times[index] ?? null,
       dose: doseOf(passage, mentions, kinds, index, around.doses),
     };
-    const status = statusFromWords(passage, work);
+    const status = statusFromWords(passage, work, isAskedOf(passage, mention, around.people));
     if (status) drafts.push(draftOf(passage, work, status, mentions, around, index));
   }
   return drafts;
 }
+
+/** `get Ana to trap`, `have Luis pack it`, `send the boys`: somebody is asked, right in front of the work. */
+const isAskedOf = (passage: Passage, mention: ActionMention, people: readonly PersonFound[]): boolean =>
+  within(people, mention.first - 8, mention.first).some(
+    (person) =>
+      person.how === 'asked' &&
+      person.last < mention.first &&
+      mention.first - person.last <= 3 &&
+      wallBetween(passage, person.last, mention.first) < 2,
+  );
 
 function draftOf(
   passage: Passage,

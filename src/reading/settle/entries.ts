@@ -1,7 +1,8 @@
 /** Drafts become facts: one a plot, doubles left out, with evidence and trace, in the order of the text. */
-import { within } from '../engine/within.ts';
+
 import type { PlaceFound } from '../around/find-places.ts';
 import type { Passage } from '../engine/passage.ts';
+import { within } from '../engine/within.ts';
 import type { MeasurementFound } from '../measurements/find-measurements.ts';
 import { type PlotsOf, plotsOf } from '../plots/settle-plots.ts';
 import {
@@ -170,12 +171,40 @@ function withoutSuperseded(entries: Entry[]): Entry[] {
 
 /** A share of heads out is the heading stage; a whole plot cut is harvested (guide). */
 function withStages(entries: Entry[]): Entry[] {
-  const staged = new Set(entries.filter(({ list }) => list === 'stages').map(({ fact }) => ('plot' in fact ? fact.plot : null)));
+  const staged = new Set(
+    entries.filter(({ list }) => list === 'stages').map(({ fact }) => ('plot' in fact ? fact.plot : null)),
+  );
   return entries.flatMap((entry): Entry[] => {
-    if (entry.list === 'measurements' && entry.fact.quantity === 'heading_pct' && entry.fact.value > 0 && !staged.has(entry.fact.plot))
-      return [entry, { ...entry, list: 'stages', fact: { plot: entry.fact.plot, stage: 'heading', status: 'current' }, trace: { ...entry.trace, rule: 'heads-counted' } }];
-    if (entry.list === 'actions' && entry.fact.kind === 'harvest' && entry.fact.status === 'done' && !isSample(entry))
-      return [entry, { ...entry, list: 'stages', fact: { plot: entry.fact.plot, stage: 'harvested', status: 'current' }, trace: { ...entry.trace, rule: 'plot-cut' } }];
+    if (
+      entry.list === 'measurements' &&
+      entry.fact.quantity === 'heading_pct' &&
+      entry.fact.value > 0 &&
+      !staged.has(entry.fact.plot)
+    )
+      return [
+        entry,
+        {
+          ...entry,
+          list: 'stages',
+          fact: { plot: entry.fact.plot, stage: 'heading', status: 'current' },
+          trace: { ...entry.trace, rule: 'heads-counted' },
+        },
+      ];
+    if (
+      entry.list === 'actions' &&
+      entry.fact.kind === 'harvest' &&
+      entry.fact.status === 'done' &&
+      !isSample(entry)
+    )
+      return [
+        entry,
+        {
+          ...entry,
+          list: 'stages',
+          fact: { plot: entry.fact.plot, stage: 'harvested', status: 'current' },
+          trace: { ...entry.trace, rule: 'plot-cut' },
+        },
+      ];
     return [entry];
   });
 }

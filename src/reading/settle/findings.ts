@@ -1,5 +1,5 @@
 /** What a mentioned problem amounts to: there, suspected, a risk, looked for and absent, cleared; or no finding at all. */
-import { within } from '../engine/within.ts';
+
 import { findCauses } from '../around/find-causes.ts';
 import type { PlaceFound } from '../around/find-places.ts';
 import { findSeverity } from '../around/find-severity.ts';
@@ -7,6 +7,7 @@ import type { CueFound } from '../cues/find-cues.ts';
 import { reaches } from '../cues/reach.ts';
 import { tenseOf } from '../engine/forms.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
+import { within } from '../engine/within.ts';
 import type { FindingFact, FindingStatus } from '../record.ts';
 import type { ActionMention, FindingMention } from '../rules/mentions.ts';
 import type { ActionDraft } from './actions.ts';
@@ -53,7 +54,9 @@ export function settleFindings(
 /** `we removed 14 off-types`: taken out; `to be pulled tomorrow`: still there. */
 function takenOut(mention: FindingMention, work: readonly ActionDraft[]): FindingStatus | null {
   if (mention.kind !== 'off_types') return null;
-  const pulled = work.find(({ first, last, rest }) => rest.kind === 'rogue' && first <= mention.first && last >= mention.last);
+  const pulled = work.find(
+    ({ first, last, rest }) => rest.kind === 'rogue' && first <= mention.first && last >= mention.last,
+  );
   if (!pulled) return null;
   return pulled.rest.status === 'done' ? 'cleared' : 'present';
 }
@@ -96,19 +99,23 @@ function statusOf(mention: FindingMention, cues: CueFound[], passage: Passage): 
 /** `yellow from zinc I think`, `pale, maybe it is the iron`: the hedge is about the cause (guide). */
 function isAboutCause(passage: Passage, mention: FindingMention, { row, first, last }: CueFound): boolean {
   if (row.says !== 'suspected' || first < mention.last) return false;
-  for (let at = mention.last + 1; at < first; at++) if (/^(from|because|due|owing|cuz)$/.test(passage.tokens[at]!.lower)) return true;
+  for (let at = mention.last + 1; at < first; at++)
+    if (/^(from|because|due|owing|cuz)$/.test(passage.tokens[at]!.lower)) return true;
   if (mention.kind !== 'nutrient') return false;
   for (let at = last + 1; at <= last + 5 && at < passage.tokens.length && passage.walls[at]! < 3; at++)
     if (ELEMENT_WORDS.test(passage.tokens[at]!.lower)) return true;
   return false;
 }
 
-const ELEMENT_WORDS = /^(zinc|zn|nitrogen|n|potash|potassium|iron|sulphur|sulfur|phosphorus|cold|water|sink|hunger)$/;
+const ELEMENT_WORDS =
+  /^(zinc|zn|nitrogen|n|potash|potassium|iron|sulphur|sulfur|phosphorus|cold|water|sink|hunger)$/;
 
 /** `Lodging? No, only a buffalo lay there.` */
 const isAnsweredNo = (passage: Passage, { last }: FindingMention): boolean =>
-  passage.tokens[last + 1]?.text === '?' && /^(no|nope|none|not|nah)$/.test(passage.tokens[last + 2]?.lower ?? '') &&
-  (passage.tokens[last + 3]?.kind !== 'word' || /^(not|none)$/.test(passage.tokens[last + 2]!.lower)) && !/^(sure)$/.test(passage.tokens[last + 3]?.lower ?? '');
+  passage.tokens[last + 1]?.text === '?' &&
+  /^(no|nope|none|not|nah)$/.test(passage.tokens[last + 2]?.lower ?? '') &&
+  (passage.tokens[last + 3]?.kind !== 'word' || /^(not|none)$/.test(passage.tokens[last + 2]!.lower)) &&
+  !/^(sure)$/.test(passage.tokens[last + 3]?.lower ?? '');
 
 /** `not gone yet`. */
 const isDenied = (passage: Passage, cues: CueFound[]): boolean =>
@@ -141,12 +148,25 @@ function sinceBehind(passage: Passage, mention: FindingMention): boolean {
 
 /** `it cannot be said that there is no disease`. */
 const isDoubleNo = (passage: Passage, cues: CueFound[]): boolean =>
-  cues.some(({ row, first }) => row.says === 'absent' && /\b(cannot|can't|not|wouldn't)\b.*\b(say|said)\b/.test(passage.tokens.slice(Math.max(0, first - 9), first).map(({ lower }) => lower).join(' ')));
+  cues.some(
+    ({ row, first }) =>
+      row.says === 'absent' &&
+      /\b(cannot|can't|not|wouldn't)\b.*\b(say|said)\b/.test(
+        passage.tokens
+          .slice(Math.max(0, first - 9), first)
+          .map(({ lower }) => lower)
+          .join(' '),
+      ),
+  );
 
 /** `lodges if we get a blow`: not yet. */
 function conditionBehind(passage: Passage, mention: FindingMention): boolean {
   if (mention.kind !== 'lodging' || tenseOf(passage.tokens[mention.first]!.lower) !== 'base') return false;
-  for (let at = mention.last + 1; at <= mention.last + 4 && at < passage.tokens.length && passage.walls[at]! < 3; at++)
+  for (
+    let at = mention.last + 1;
+    at <= mention.last + 4 && at < passage.tokens.length && passage.walls[at]! < 3;
+    at++
+  )
     if (/^(if|unless|once|when)$/.test(passage.tokens[at]!.lower)) return true;
   return false;
 }
@@ -156,8 +176,18 @@ function conditionBefore(passage: Passage, mention: FindingMention): 'harm' | 'f
   for (let at = mention.first - 1; at >= Math.max(0, mention.first - 10); at--) {
     if (wallBetween(passage, at, mention.first) >= 3) return null;
     const word = passage.tokens[at]!.lower;
-    if (word === 'unless' || (word === 'if' && !/^(sure|as|see|idk|dunno|wonder|only|asked|asks|know|check)$/.test(passage.tokens[at - 1]?.lower ?? ''))) {
-      const ownClause = mention.first - at <= 4 && !passage.tokens.slice(at, mention.first).some(({ lower }) => /^(it|it'll|she'll|they|will|then|,)$/.test(lower));
+    if (
+      word === 'unless' ||
+      (word === 'if' &&
+        !/^(sure|as|see|idk|dunno|wonder|only|asked|asks|know|check)$/.test(
+          passage.tokens[at - 1]?.lower ?? '',
+        ))
+    ) {
+      const ownClause =
+        mention.first - at <= 4 &&
+        !passage.tokens
+          .slice(at, mention.first)
+          .some(({ lower }) => /^(it|it'll|she'll|they|will|then|,)$/.test(lower));
       return ownClause ? 'for work' : 'harm';
     }
   }
@@ -199,7 +229,7 @@ export function placeOf(
 ): PlaceFound | null {
   const mention = mentions[index]!;
   let best: PlaceFound | null = null;
-  let bestCost = 16;
+  let bestCost = 20;
   for (const place of within(places, mention.first - 30, mention.last + 20)) {
     if (place.last < mention.first - 20 || place.first > mention.last + 20) continue;
     const wall = wallBetween(
@@ -216,7 +246,7 @@ export function placeOf(
     const rival = mentions
       .slice(Math.max(0, index - 8), index + 9)
       .some((other) => other !== mention && isNearer(passage, place, other, mention, cost));
-    if (!rival && cost < bestCost && distanceTo(place, mention) > 0) {
+    if (!rival && cost < bestCost && !(place.first <= mention.first && place.last >= mention.last)) {
       best = place;
       bestCost = cost;
     }
@@ -227,11 +257,16 @@ export function placeOf(
 /** Another finding lies nearer to the place, and is not joined to this one in a list. */
 function isNearer(passage: Passage, place: PlaceFound, other: Span, mention: Span, cost: number): boolean {
   const wall = wallBetween(passage, Math.min(place.last, other.last), Math.max(place.first, other.first));
-  const theirs = distanceTo(place, other) + wall * 3 + (place.first < other.first ? 2 : 0) + (place.preposed ? 0 : 1);
+  const theirs =
+    distanceTo(place, other) + wall * 3 + (place.first < other.first ? 2 : 0) + (place.preposed ? 0 : 1);
   if (theirs >= cost - 1) return false;
   const [low, high] = other.first < mention.first ? [other, mention] : [mention, other];
   const between = passage.tokens.slice(low.last + 1, high.first).map(({ lower }) => lower);
-  return !(between.length <= 2 && between.length > 0 && between.every((word) => /^(and|,|&|or|with|plus|some|few)$/.test(word)));
+  return !(
+    between.length <= 3 &&
+    between.length > 0 &&
+    between.every((word) => /^(and|,|&|or|with|plus|some|few|maybe|perhaps|either)$/.test(word))
+  );
 }
 
 interface Span {

@@ -50,7 +50,8 @@ function restates(before: FindingDraft, later: FindingDraft): boolean {
 
 function absorb(before: FindingDraft, later: FindingDraft): void {
   const { severity, taxon, where, cause } = later.rest;
-  if (before.sign && before.rest.kind === 'disease' && later.rest.status === 'suspected') before.rest.status = 'suspected';
+  if (before.sign && before.rest.kind === 'disease' && later.rest.status === 'suspected')
+    before.rest.status = 'suspected';
   before.rest.taxon ??= taxon;
   before.rest.severity ??= severity;
   before.rest.where ??= where;

@@ -1,7 +1,8 @@
 /** Problems that are named without being reported: as the object of work, as history, in talk of other things. */
-import { within } from '../engine/within.ts';
+
 import type { CueFound } from '../cues/find-cues.ts';
 import { type Passage, wallBetween } from '../engine/passage.ts';
+import { within } from '../engine/within.ts';
 import { OFF_TOPIC } from '../lexicon/off-topic.ts';
 import type { ActionMention, FindingMention } from '../rules/mentions.ts';
 
@@ -84,28 +85,60 @@ function isIdle(passage: Passage, mention: FindingMention): boolean {
     word === 'logging'
   )
     return true;
-  if (passage.tokens[mention.last]!.lower === 'under' && mention.kind === 'flooded' && !/^(bc|because|again|now|water|cuz|since|and|,|\.|;|)$/.test(next)) return true;
+  if (
+    passage.tokens[mention.last]!.lower === 'under' &&
+    mention.kind === 'flooded' &&
+    !/^(bc|because|again|now|water|cuz|since|and|,|\.|;|)$/.test(next)
+  )
+    return true;
   if (/^flat$/.test(passage.tokens[mention.last]!.lower) && /^(leaf|leaves)$/.test(before)) return true;
   if (isAnothersCause(passage, mention)) return true;
   if (word === 'went' && /^(twice|it|with|the|again|there)$/.test(next)) return true;
-  if (word === 'dry' && (/^(season|weight|matter|ground|basis|seeded|bay)$/.test(next) || /^(acre|hectare|ha|onto|in|bushels|the|before)$/.test(before))) return true;
+  if (
+    word === 'dry' &&
+    (/^(season|weight|matter|ground|basis|seeded|bay)$/.test(next) ||
+      /^(acre|hectare|ha|onto|in|bushels|the|before)$/.test(before))
+  )
+    return true;
   if (word === 'grassy' && /^(margin|edge|side|bank|strip|border|levee|bund)/.test(next)) return true;
-  if (mention.kind === 'nutrient' && /^(cord|flower|flowers|tape|flag|string|rope|paint|line|sticky|boots|ring|stem|awns|grain|grains|heads|panicles)$/.test(next)) return true;
+  if (
+    mention.kind === 'nutrient' &&
+    /^(cord|flower|flowers|tape|flag|string|rope|paint|line|sticky|boots|ring|stem|awns|grain|grains|heads|panicles)$/.test(
+      next,
+    )
+  )
+    return true;
   if (mention.kind === 'seepage' && /^(road|bridge|road's|track|path|drive)$/.test(before)) return true;
-  if (mention.kind === 'flooded' && hasBefore(passage, mention.first, /^(mud|soil|furrow|ditch|hole)$/)) return true;
-  if (before === 'not' && /^(wbph|bph|glh|blast|borer|rats|rat|hopper|hoppers|zinc|blight|weeds)$/.test(passage.tokens[mention.first - 2]?.lower ?? '')) return true;
+  if (mention.kind === 'flooded' && hasBefore(passage, mention.first, /^(mud|soil|furrow|ditch|hole)$/))
+    return true;
+  if (
+    before === 'not' &&
+    /^(wbph|bph|glh|blast|borer|rats|rat|hopper|hoppers|zinc|blight|weeds)$/.test(
+      passage.tokens[mention.first - 2]?.lower ?? '',
+    )
+  )
+    return true;
   return mention.weak && !hasPlantBeside(passage, mention);
 }
 
 /** `yellow from too much water`: named only as the cause of another problem. */
 function isAnothersCause(passage: Passage, mention: FindingMention): boolean {
-  if (mention.kind !== 'flooded' && mention.kind !== 'dry' && mention.kind !== 'nutrient' && mention.kind !== 'birds' && mention.kind !== 'seepage') return false;
+  if (
+    mention.kind !== 'flooded' &&
+    mention.kind !== 'dry' &&
+    mention.kind !== 'nutrient' &&
+    mention.kind !== 'birds' &&
+    mention.kind !== 'seepage'
+  )
+    return false;
   for (let at = mention.first - 1; at >= Math.max(1, mention.first - 5) && passage.walls[at + 1]! < 2; at--)
-    if (/^(from|because|cause|cuz|bc|since|owing|due)$/.test(passage.tokens[at]!.lower)) return passage.walls[at]! < 3;
+    if (/^(from|because|cause|cuz|bc|since|owing|due)$/.test(passage.tokens[at]!.lower))
+      return passage.walls[at]! < 3;
   return false;
 }
 
-const hasBefore = (passage: Passage, at: number, words: RegExp): boolean => [1, 2].some((back) => words.test(passage.tokens[at - back]?.lower ?? ''));
+const hasBefore = (passage: Passage, at: number, words: RegExp): boolean =>
+  [1, 2].some((back) => words.test(passage.tokens[at - back]?.lower ?? ''));
 
 const PLANT = new Set(
   'leaf leaves tip tips blade blades foliage plant plants rice crop hill hills spray herbicide propanil drift seedling seedlings stand patch strip streak streaks row rows canopy chemical turn turns margins edges knapsack boom injury'.split(
