@@ -66,5 +66,5 @@ export const plotPage =
 
 const seenStage = (strip: Strip | null): string | null => {
   const last = strip?.observed.at(-1);
-  return last ? `${STAGE_WORDS[last.stage]} seen ${sayDay(last.day)}` : null;
+  return last ? `${STAGE_WORDS[last.stage]} first seen ${sayDay(last.day)}` : null;
 };
