@@ -1,5 +1,6 @@
 /** Words of the trade for keys of a record. */
 import type { ActionKind, FindingKind, Stage, Trigger } from '../reading/record.ts';
+import { FINDING_WORDS } from '../reading/say-fact.ts';
 
 const WORK: Record<ActionKind, string> = {
   hand_weed: 'hand weeding',
@@ -23,26 +24,6 @@ const WORK: Record<ActionKind, string> = {
   leave: 'leaving it',
 };
 
-const PROBLEM: Record<FindingKind, string> = {
-  gap: 'gaps',
-  poor_anchorage: 'poorly rooted hills',
-  uneven_stand: 'uneven stand',
-  weeds: 'weeds',
-  rodents: 'rats',
-  lodging: 'lodging',
-  insects: 'insects',
-  disease: 'disease',
-  nutrient: 'leaf colour',
-  dry: 'lack of water',
-  flooded: 'too much water',
-  seepage: 'seepage',
-  snails: 'snails',
-  birds: 'birds',
-  spray_injury: 'spray injury',
-  off_types: 'off-types',
-  weather_damage: 'weather damage',
-};
-
 const EVENT: Record<string, string> = {
   drained: 'the water to be off',
   dry: 'it to be dry',
@@ -52,7 +33,7 @@ const EVENT: Record<string, string> = {
 };
 
 export const workWords = (kind: ActionKind): string => WORK[kind];
-export const problemWords = (kind: FindingKind): string => PROBLEM[kind];
+export const problemWords = (kind: FindingKind): string => FINDING_WORDS[kind];
 export const stageWords = (stage: Stage): string => stage.replaceAll('_', ' ');
 
 /** What a waiting item waits for: `panicle initiation`, `2 days after the hand weeding`. */

@@ -31,15 +31,15 @@ export const STAGE_WORDS: Record<Stage, string> = {
 
 export const FINDING_WORDS: Record<FindingKind, string> = {
   gap: 'gaps',
-  poor_anchorage: 'floating or loose hills',
+  poor_anchorage: 'poorly rooted hills',
   uneven_stand: 'uneven stand',
   weeds: 'weeds',
   rodents: 'rats',
   lodging: 'lodging',
   insects: 'insects',
   disease: 'disease',
-  nutrient: 'nutrient trouble',
-  dry: 'too dry',
+  nutrient: 'poor leaf colour',
+  dry: 'lack of water',
   flooded: 'too much water',
   seepage: 'seepage',
   snails: 'snails',
