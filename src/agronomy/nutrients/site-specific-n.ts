@@ -19,7 +19,7 @@ export function siteSpecificNKgPerHa(responseTPerHa: number, efficiencyKgPerKg: 
   return wrong ?? (1000 * responseTPerHa) / efficiencyKgPerKg;
 }
 
-const EFFICIENCIES = [15, 18, 20, 25] as const;
+const EFFICIENCIES: readonly number[] = [15, 18, 20, 25];
 
 /** As printed, kg N/ha; null where the table leaves the cell empty. */
 export const PRINTED_N_KG_PER_HA: Readonly<Record<number, readonly (number | null)[]>> = {
@@ -32,7 +32,7 @@ export const PRINTED_N_KG_PER_HA: Readonly<Record<number, readonly (number | nul
 
 /** The printed cell; null where there is none. */
 export function printedSiteSpecificN(responseTPerHa: number, efficiencyKgPerKg: number): number | null {
-  const column = EFFICIENCIES.findIndex((efficiency) => efficiency === efficiencyKgPerKg);
+  const column = EFFICIENCIES.indexOf(efficiencyKgPerKg);
   return PRINTED_N_KG_PER_HA[responseTPerHa]?.[column] ?? null;
 }
 
