@@ -15,15 +15,15 @@ export function disarmTags(bytes: Uint8Array): Uint8Array {
   return copy;
 }
 
-/** The file itself where it is a TIFF, else behind each mark of an EXIF block. */
+const mark = 'Exif\0\0';
+
+/** The file itself where it is a TIFF, else behind each `Exif` mark. */
 function* blockStarts(bytes: Uint8Array): Generator<number> {
   const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   if (/^(II\*\0|MM\0\*)/.test(text.toString('latin1', 0, 4))) yield 0;
-  for (const mark of ['Exif\0\0', 'eXIf']) {
-    for (let at = text.indexOf(mark, 0, 'latin1'), found = 0; at >= 0 && found < mostBlocks; found++) {
-      yield at + mark.length;
-      at = text.indexOf(mark, at + 1, 'latin1');
-    }
+  for (let at = text.indexOf(mark), found = 0; at >= 0 && found < mostBlocks; found++) {
+    yield at + mark.length;
+    at = text.indexOf(mark, at + 1);
   }
 }
 

@@ -2,7 +2,7 @@
 import sharp from 'sharp';
 import { type BoxWalk, walkBoxes } from './box-walk.ts';
 import { type Examined, facts } from './examined.ts';
-import { accepted, type Ingest, mostPixels, refused } from './ingest.ts';
+import { accepted, type Ingest, longestSidePx, mostPixels, refused } from './ingest.ts';
 import { isIsoMedia, kindOf } from './kind.ts';
 import { openPicture } from './pixels.ts';
 import { readMetadata } from './read-metadata.ts';
@@ -36,7 +36,7 @@ async function intake(bytes: Uint8Array, size: Size | null): Promise<Ingest> {
   if (!boxes(bytes).sound) return refused('truncated-or-corrupt');
   const kind = kindOf(bytes);
   if (kind === null) return refused('not-a-supported-image');
-  if (size && size.width * size.height > mostPixels) return refused('too-many-pixels');
+  if (size && isTooLarge(size)) return refused('too-many-pixels');
   try {
     await (await openPicture(bytes)).resize(64, 64, { fit: 'inside' }).raw().toBuffer();
     return accepted(kind);
@@ -44,5 +44,8 @@ async function intake(bytes: Uint8Array, size: Size | null): Promise<Ingest> {
     return refused('truncated-or-corrupt');
   }
 }
+
+const isTooLarge = ({ width, height }: Size): boolean =>
+  width * height > mostPixels || Math.max(width, height) > longestSidePx;
 
 const boxes = (bytes: Uint8Array): BoxWalk => (isIsoMedia(bytes) ? walkBoxes(bytes) : { sound: true });

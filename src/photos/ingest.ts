@@ -18,6 +18,8 @@ export type Ingest = { decision: 'accept'; reason: string } | { decision: 'rejec
 
 /** The pixel limit of common decoders: 16383 on both sides. */
 export const mostPixels = 0x3fff * 0x3fff;
+/** The longest side that a JPEG can have. Longer ones come from a damaged head, and take a decoder half a minute. */
+export const longestSidePx = 0xffff;
 export const mostBytes = 200_000_000;
 
 export const accepted = (kind: PhotoKind): Ingest => ({

@@ -1,6 +1,7 @@
 /**
- * EXIF as older programs put it into PNG: hexadecimal in a text chunk named `Raw profile type exif`, mostly packed.
- * Newer ones use the eXIf chunk (PNG, third edition, 11.3.4.5), which needs no help.
+ * EXIF in PNG: the eXIf chunk (PNG, third edition, 11.3.4.5), or, as older programs have it, hexadecimal in a text chunk
+ * named `Raw profile type exif`, mostly packed. exifr knows only the first of the two,
+ * so it gets the block alone.
  */
 import { inflateSync } from 'node:zlib';
 
@@ -10,6 +11,7 @@ const mostProfileBytes = 1_000_000;
 /** The EXIF block from its byte order on, or null. */
 export function pngProfile(bytes: Uint8Array): Uint8Array | null {
   for (const { type, body } of chunksOf(bytes)) {
+    if (type === 'eXIf') return body;
     const name = names.find((wanted) => textAt(body, 0, wanted.length + 1) === `${wanted}\0`);
     if (!name || (type !== 'zTXt' && type !== 'tEXt')) continue;
     const text = textOf(type, body.subarray(name.length + 1));

@@ -18,9 +18,12 @@ export async function readMetadata(bytes: Uint8Array): Promise<RawTags> {
   const walk: BoxWalk = isIsoMedia(bytes) ? walkBoxes(bytes) : { sound: true };
   // A cut file still has its tags; the other faults trap a reader.
   if (kind === null || (!walk.sound && walk.fault !== 'cut')) return noTags();
-  const first = await readTags(
-    disarmTags(kind === 'jpeg' ? jpegHead(bytes) : walk.sound ? bytes : lengthened(bytes)),
-  );
+  const first =
+    kind === 'png'
+      ? null
+      : await readTags(
+          disarmTags(kind === 'jpeg' ? jpegHead(bytes) : walk.sound ? bytes : lengthened(bytes)),
+        );
   if (kind === 'jpeg' || (first && hasTiff(first))) return first ?? noTags();
   return (await secondRoute(kind, bytes, first?.xmp ?? null)) ?? first ?? noTags();
 }
@@ -114,13 +117,13 @@ async function parse(
 
 /**
  * WebP, AVIF and newer HEIC, which exifr alone refuses: their EXIF block comes out of sharp, behind six bytes of head.
- * In PNG it may lie in a text chunk.
+ * In PNG it is cut out here.
  */
 async function secondRoute(kind: PhotoKind, bytes: Uint8Array, xmp: string | null): Promise<RawTags | null> {
   const found = await sharp(bytes, { failOn: 'none', limitInputPixels: mostPixels })
     .metadata()
     .catch(() => null);
-  const block = found?.exif ? withoutHead(found.exif) : kind === 'png' ? pngProfile(bytes) : null;
+  const block = kind === 'png' ? pngProfile(bytes) : found?.exif ? withoutHead(found.exif) : null;
   const tags = block ? await readTags(disarmTags(block)) : null;
   return { ...(tags ?? noTags()), xmp: xmp ?? found?.xmp?.toString('utf8') ?? null };
 }

@@ -88,10 +88,13 @@ describe('trap 8: errors refuse a photo, warnings do not, and there is a limit o
       reject('truncated-or-corrupt'),
     );
   });
-  test('16384 by 16384 is one row too many', async () => {
+  test.each([
+    ['16384 by 16384 is one row too many', 0x4000, 0x4000],
+    ['a side of three million, which only a damaged head claims', 3_538_992, 32],
+  ])('%s', async (_, width, height) => {
     const giant = await png();
-    giant.writeUInt32BE(0x4000, 16);
-    giant.writeUInt32BE(0x4000, 20);
+    giant.writeUInt32BE(width, 16);
+    giant.writeUInt32BE(height, 20);
     expect(await intake(withHeaderChecksum(giant))).toEqual(reject('too-many-pixels'));
   });
 });
