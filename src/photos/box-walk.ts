@@ -4,6 +4,8 @@
  * file, and a cut HEIC decodes "successfully" with part of the picture plain green.
  */
 
+import { itemPastTheEnd } from './item-extents.ts';
+
 export type BoxWalk =
   | { sound: true }
   | { sound: false; fault: 'stands-still' | 'cut' | 'malformed'; words: string };
@@ -43,6 +45,8 @@ function walkLevel(view: DataView, from: number, to: number, depth: number): Box
     }
     const items = box.type === 'iinf' ? walkItems(view, box, depth) : sound;
     if (!items.sound) return items;
+    const past = box.type === 'iloc' ? itemPastTheEnd(view, box.body, box.end) : null;
+    if (past !== null) return fault('cut', past);
     at = box.end;
   }
   return sound;

@@ -51,9 +51,8 @@ describe('trap 7: a cut file is found, although a decoder would make two thirds 
   test('the whole file is sound', () => expect(walkBoxes(whole)).toEqual({ sound: true }));
   test('every cut of it is found', () => {
     for (let length = 1; length < whole.length; length++) {
-      const isWholeBoxes =
-        length === head.length ||
-        length === whole.length - whole.subarray(whole.lastIndexOf('mdat') - 4).length;
+      // Behind the file type alone a box ends, and nothing has been promised yet.
+      const isWholeBoxes = length === head.length;
       expect(walkBoxes(whole.subarray(0, length)).sound, `cut to ${length}`).toBe(isWholeBoxes);
     }
   });
