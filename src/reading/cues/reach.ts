@@ -20,6 +20,8 @@ const LIST = /^(or|nor|and|,|\/|n|&|neither|no|any|of|the|much|other|more)$/;
 export function reaches(passage: Passage, cue: CueFound, targets: readonly Target[], index: number): boolean {
   const target = targets[index]!;
   const { side, reach } = cue.row;
+  const opensInto = cue.first < target.first && cue.last >= target.first && cue.last <= target.last && side !== 'before';
+  if (opensInto) return wallBetween(passage, cue.first, target.first) < 2;
   if (cue.first <= target.last && cue.last >= target.first) return false;
   if (cue.last < target.first) return side !== 'before' && reachesAhead(passage, cue, targets, index, reach);
   return side !== 'after' && reachesBack(passage, cue, targets, index, reach);

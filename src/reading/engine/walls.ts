@@ -24,7 +24,7 @@ export function findWalls(tokens: Token[], plots: PlotFound[], dictated: boolean
 
 /** A plot after `in`, `of`, `on` belongs to the clause that runs. */
 export const opensSubject = (tokens: Token[], at: number): boolean =>
-  !/^(in|of|on|at|for|from|to|into|over|across|both|the|through|with|by|between|inside|within|around)$/.test(
+  !/^(in|of|on|at|for|from|to|into|over|across|both|the|through|with|by|between|outta|off|thru|onto|out|near|along|throughout|inside|within|around)$/.test(
     tokens[at - 1]?.lower ?? '',
   ) ||
   (tokens[at - 1]?.lower === 'the' && opensSubject(tokens, at - 1));

@@ -182,7 +182,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "have|has|had|'ve|'s just|already|now|all|finally?, have been|already been, has been, had been, was|were|got|been|being already|just|all|only?, got it, did|did the|a, finished|finish|completed|complete|done the|with|our|all?, just, we just, already, did my, spent the|all morning|day, =had, put in, made a|the, gave it a, =have =had, =has =had, got a|its|his|her|the, got the, done with, through with, wrapped up, ran",
+      "=have|=has|=had|='ve just|already|now|all|finally?, have been|already been, has been, had been, was|were|got|been|being already|just|all|only?, got it, did|did the|a, finished|finish|completed|complete|done the|with|our|all?, just, we just, already, did my, spent the|all morning|day, =had, put in, made a|the, gave it a, =have =had, =has =had, got a|its|his|her|the, got the, done with, through with, wrapped up, ran",
   },
   {
     id: '… done',

@@ -60,7 +60,7 @@ export const WORKS: readonly WorkRow[] = [
     verb: `spray
       =treated|=treat|=treating ..3 it|them|this|plot|for|with|the|now|tomorrow|today|seed?
       =treat
-      apply|put|use|give|broadcast|throw|fly|run|mix|shoot|hit|spread ..4 {product}
+      apply|put|use|give|broadcast|throw|fly|spread ..4 {product}
       spot spray
       fog
       over spray
@@ -227,6 +227,29 @@ export const WORKS: readonly WorkRow[] = [
     no: ['by the drain', 'the tank drained my patience'],
   },
   {
+    id: 'control-snails',
+    kind: 'control_snails',
+    verb: `pick|collect|hand-pick|gather|handpick|crush|remove|catch|trap|kill|treat|destroy|clear ..3 {snail}
+      pick|collect|gather them|by|em|tonight|again|tomorrow
+      put|apply|spread|broadcast|throw|scatter ..3 snail bait|pellet|pellets|powder
+      put|apply|use|broadcast ..2 molluscicide|metaldehyde|niclosamide|saponin|tea
+      release|put|let|bring|send ..2 duck|ducks
+      hand pick|collect`,
+    objectFirst: `{snail} ..3 =picked|=collected|=crushed
+      duck|ducks go|goes|went in|into
+      snail bait|pellets ..3 =put|=spread|=applied
+      copper ..1 goes|went on|out|in
+      done for snails`,
+    noun: `snail bait|pellets|picking|control|collection
+      molluscicide
+      hand picking|collection
+      duck|ducks in
+      metaldehyde|niclosamide|saponin
+      copper`,
+    yes: ['pick the snails tonight', 'snail bait tomorrow', 'we picked up the snails on Monday'],
+    no: ['pick up the phone', 'ducks are eating the grain'],
+  },
+  {
     id: 'control-rodents',
     kind: 'control_rodents',
     verb: `trap ..2 rat|rats|them|tonight|again|here|it|along|tomorrow|for
@@ -245,38 +268,12 @@ export const WORKS: readonly WorkRow[] = [
       {rodent} ..3 =smoked|=gassed|=dug|=fumigated`,
     noun: `{trap}
       rat control|hunt|drive|campaign
-      =digging
-      =smoking
       =baiting
       =trapping
       fumigation
       owl box`,
     yes: ['set traps tonight', 'bait the bund tomorrow', 'smoke the burrows on Monday'],
     no: ['caught in a trap of paperwork', 'ran traps in the crawfish pond'],
-  },
-  {
-    id: 'control-snails',
-    kind: 'control_snails',
-    verb: `pick|collect|hand-pick|gather|handpick|crush|remove|catch|trap|kill|treat|destroy|clear ..3 {snail}
-      pick|collect|gather them|by|em|tonight|again|tomorrow
-      put|apply|spread|broadcast|throw|scatter ..3 snail bait|pellet|pellets|powder
-      put|apply|use|broadcast ..2 molluscicide|metaldehyde|niclosamide|saponin|tea
-      release|put|let|bring|send ..2 duck|ducks
-      hand pick|collect`,
-    objectFirst: `{snail} ..3 =picked|=collected|=crushed
-      duck|ducks go|goes|went in|into
-      snail bait|pellets ..3 =put|=spread|=applied
-      copper ..1 goes|went on|out|in
-      done for snails`,
-    noun: `snail bait|pellets|picking|control|collection
-      molluscicide
-      hand picking|collection
-      =picking
-      duck|ducks in
-      metaldehyde|niclosamide|saponin
-      copper`,
-    yes: ['pick the snails tonight', 'snail bait tomorrow', 'we picked up the snails on Monday'],
-    no: ['pick up the phone', 'ducks are eating the grain'],
   },
   {
     id: 'scare-birds',
@@ -525,8 +522,10 @@ export const WORKS: readonly WorkRow[] = [
   {
     id: 'leave',
     kind: 'leave',
-    verb: `leave|leaf it|them|this|that|be|alone|as|for
-      leave|leaf ..3 alone|be|as is|for now
+    verb: `=leave|=leaving|=left it|them|this|that|alone|em|=be
+      =leaf it|them|=be
+      =leave|=leaving ..3 alone|as is|like this|for now
+      we =leave like
       let|leave it|them be|ride|go|stand|grow
       live with it|that|this|them|em
       can|will live with

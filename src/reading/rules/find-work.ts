@@ -4,7 +4,7 @@ import { type Passage, wallBetween } from '../engine/passage.ts';
 import { addPhrases, emptyTree, phrasesAt } from '../engine/phrase-tree.ts';
 import { within } from '../engine/within.ts';
 import { WORK_SPARES } from '../lexicon/work-spares.ts';
-import type { ActionMention, FindingMention, StageMention, UnvisitedMention } from './mentions.ts';
+import type { ActionMention, FindingMention, Mention, StageMention, UnvisitedMention } from './mentions.ts';
 import { applyRules, indexRules } from './rule.ts';
 import { WORK_RULES } from './work-rules.ts';
 
@@ -20,10 +20,20 @@ export function findWork(
 ): ActionMention[] {
   const injuries = problems.filter(({ kind }) => kind === 'spray_injury' || kind === 'weather_damage');
   const spared = sparedTokens(passage, [...unvisited, ...stages, ...injuries]);
-  const found = applyRules(INDEX, passage).filter(
+  const found = applyRules(INDEX, passage).map((mention) => asNoun(passage, mention)).filter(
     (mention): mention is ActionMention => mention.is === 'action' && stands(passage, mention, spared),
   );
   return withoutTold(passage, settleOverlaps(found));
+}
+
+const NAMING = /^(the|a|an|this|that|second|another|first|last|next|no|one|our|their|his|her|since|by|of|any|some|yellow|flat|bare|wet|dry|big|small|each|every|two|three)$/;
+const ALSO_NOUNS = /^(spray|flush|drain|net|bait|trap|count|check|cut|harvest|patch|rogue|plant|seed|pump|weed|feed|flood|level|burn|sample|measure|visit|look|call|report)$/;
+
+/** `since the spray`, `a yellow patch by the outlet`: the word names a thing or the work as a whole. */
+function asNoun(passage: Passage, mention: Mention): Mention {
+  if (mention.is !== 'action' || mention.form !== 'verb' || mention.tense !== 'base') return mention;
+  if (!ALSO_NOUNS.test(passage.tokens[mention.first]!.lower) || !NAMING.test(passage.tokens[mention.first - 1]?.lower ?? '')) return mention;
+  return { ...mention, form: 'noun' };
 }
 
 const stands = (passage: Passage, mention: ActionMention, spared: Uint8Array): boolean =>
@@ -117,7 +127,7 @@ function withoutTold(passage: Passage, found: ActionMention[]): ActionMention[] 
 }
 
 const hasTo = (passage: Passage, from: number, to: number): boolean => {
-  for (let at = from; at <= to; at++) if (/^(to|that|and|if)$/.test(passage.tokens[at]!.lower)) return true;
+  for (let at = from; at <= to; at++) if (/^(to|that|if)$/.test(passage.tokens[at]!.lower)) return true;
   return to - from <= 3;
 };
 const endsSoon = (passage: Passage, at: number): boolean => {

@@ -18,14 +18,14 @@ function anyStatus(passage: Passage, work: WorkToSettle): ActionStatus | null {
   const says = new Set(cues.filter((cue) => cue.row.id !== 'is …ing').map(({ row }) => row.says));
   if (says.has('later') || says.has('general') || says.has('past')) return null;
   if (kind === 'leave') return says.has('ruled_out') && work.mention.form === 'verb' ? null : 'planned';
+  const within = statusWithin(passage, work);
+  if (within) return within;
   if (says.has('ruled_out') && isNotYetDone(passage, work)) return null;
   if (says.has('ruled_out') && !isElementTalk(passage, work))
     return isPutOff(passage, work) ? 'planned' : 'ruled_out';
   if (isElementTalk(passage, work)) return null;
   const asked = isQuestion(passage, work);
   if (asked && !says.has('done')) return 'proposed';
-  const within = statusWithin(passage, work);
-  if (within) return within;
   const nearest = nearestStatus(passage, work);
   const { time } = work;
   const pastOnly = time !== null && time.done !== null && time.toCome === null;
@@ -140,6 +140,13 @@ function byTense(
   return 'planned';
 }
 
+/** `we cut Monday when the thresher is free`. */
+const waits = (passage: Passage, last: number): boolean => {
+  for (let at = last + 1; at <= last + 6 && at < passage.tokens.length && passage.walls[at]! < 3; at++)
+    if (/^(when|if|once|after)$/.test(passage.tokens[at]!.lower)) return true;
+  return false;
+};
+
 /** `T1R1 cut Wednesday`, `South-1 cut`: the plot was cut. */
 const isPassive = (passage: Passage, at: number): boolean =>
   (isSameInBoth(passage, at) &&
@@ -152,6 +159,8 @@ const isSameInBoth = (passage: Passage, at: number): boolean =>
   /^(put|cut|let|set|shut|spread)$/.test(passage.tokens[at]!.lower);
 
 /** `Traps tonight`, `urea 1 bag, 3 days after weeding`: name and time stand in one clause. */
-const isBarePhrase = (passage: Passage, { mention, time }: WorkToSettle): boolean =>
-  time !== null &&
-  wallBetween(passage, Math.min(mention.last, time.first), Math.max(mention.first, time.last)) < 1;
+const isBarePhrase = (passage: Passage, { mention, time, dose }: WorkToSettle): boolean => {
+  if (!time) return false;
+  const wall = wallBetween(passage, Math.min(mention.last, time.first), Math.max(mention.first, time.last));
+  return wall < 1 || (wall < 2 && (dose !== null || Math.abs(time.first - mention.last) <= 3));
+};

@@ -51,9 +51,7 @@ export function settleActions(
       continue;
     const cues = within(around.cues, mention.first - 60, mention.last + 60).filter(
       (cue) =>
-        cue.row.on !== 'finding' &&
-        Math.abs(cue.first - mention.first) < 60 &&
-        reaches(passage, cue, mentions, index),
+        cue.row.on !== 'finding' && reaches(passage, cue, mentions, index) && !belongsToFinding(passage, cue, mention, around.findings),
     );
     const work: WorkToSettle = {
       mention,
@@ -67,6 +65,13 @@ export function settleActions(
   }
   return drafts;
 }
+
+/** `no fresh cuts since the traps went in`: the `no` is about the cuts. */
+const belongsToFinding = (passage: Passage, cue: CueFound, mention: ActionMention, findings: readonly FindingMention[]): boolean =>
+  cue.row.says === 'ruled_out' &&
+  cue.last < mention.first &&
+  /^(no|not|never|zero)$/.test(passage.tokens[cue.first]!.lower) &&
+  within(findings, cue.last + 1, mention.first - 1).some(({ last }) => last < mention.first);
 
 /** `get Ana to trap`, `have Luis pack it`, `send the boys`: somebody is asked, right in front of the work. */
 const isAskedOf = (passage: Passage, mention: ActionMention, people: readonly PersonFound[]): boolean =>

@@ -46,10 +46,11 @@ export interface Laid {
 }
 
 export function entriesOf(passage: Passage, heard: Heard[], settled: Settled): Reading {
+  const figures = placeMeasurements(passage, settled);
   const entries = [
     ...simpleFacts(passage, settled),
     ...mergeFindings(passage, settled.findings),
-    ...placeMeasurements(passage, settled),
+    ...figures,
     ...actionFacts(passage, settled.actions),
   ]
     .flatMap((laid) => laid.plots.codes.map((plot) => entryOf(passage, heard, laid, plot)))

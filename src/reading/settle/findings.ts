@@ -11,7 +11,7 @@ import { within } from '../engine/within.ts';
 import type { FindingFact, FindingStatus } from '../record.ts';
 import type { ActionMention, FindingMention } from '../rules/mentions.ts';
 import type { ActionDraft } from './actions.ts';
-import { type Draft, distanceTo, wordsBetween } from './draft.ts';
+import { type Draft, distanceTo, samePlots, wordsBetween } from './draft.ts';
 import { isOnlyMentioned } from './only-mentioned.ts';
 
 export interface FindingDraft extends Draft<Omit<FindingFact, 'plot'>> {
@@ -237,7 +237,7 @@ export function placeOf(
       Math.min(place.last, mention.last),
       Math.max(place.first, mention.first),
     );
-    if (wall === 3 || (wall === 2 && status === 'absent')) continue;
+    if (wall === 3 || (wall === 2 && status === 'absent') || !samePlots(passage, place.first, mention.first)) continue;
     const cost =
       distanceTo(place, mention) +
       wall * 3 +
@@ -251,7 +251,16 @@ export function placeOf(
       bestCost = cost;
     }
   }
-  return best;
+  return best ?? placeMeantByThere(passage, mention, places);
+}
+
+/** `on the sandy end … still yellow there`: the place named last in the sentence before. */
+function placeMeantByThere(passage: Passage, { first, last }: Span, places: readonly PlaceFound[]): PlaceFound | null {
+  const there = [first - 2, first - 1, last + 1, last + 2].some(
+    (at) => passage.tokens[at]?.lower === 'there' && wallBetween(passage, Math.min(at, first), Math.max(at, first)) < 2 && !/^(is|are|was|were|has|have|had|may|might)$/.test(passage.tokens[at + 1]?.lower ?? ''),
+  );
+  const named = there ? within(places, first - 40, first).at(-1) : undefined;
+  return named && named.last < first && wallBetween(passage, named.first, first) === 3 && samePlots(passage, named.first, first) ? named : null;
 }
 
 /** Another finding lies nearer to the place, and is not joined to this one in a list. */

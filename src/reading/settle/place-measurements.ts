@@ -2,9 +2,8 @@
 import { type Passage, wallBetween } from '../engine/passage.ts';
 import type { MeasurementFound } from '../measurements/find-measurements.ts';
 import { type PlotsOf, plotsOf } from '../plots/settle-plots.ts';
-import { wordsBetween } from './draft.ts';
 import type { Laid, Settled } from './entries.ts';
-import { placeOf } from './findings.ts';
+import { whereOfFigure } from './figure-places.ts';
 
 export function placeMeasurements(passage: Passage, settled: Settled): Laid[] {
   const { measurements } = settled;
@@ -17,8 +16,8 @@ export function placeMeasurements(passage: Passage, settled: Settled): Laid[] {
     const plots = plotsOf(passage, kept[index]!.first, kept[index]!.last);
     const spread = spreadOver(passage, settled, row, plots);
     for (const [at, one] of row.entries()) {
-      const place = placeOf(passage, kept, index + at, settled.places);
-      laid.push(measured(passage, one, spread?.[at] ?? plotsOf(passage, one.first, one.last), place));
+      const where = whereOfFigure(passage, kept, index + at, settled);
+      laid.push(measured(one, spread?.[at] ?? plotsOf(passage, one.first, one.last), where));
     }
     index += row.length - 1;
   }
@@ -61,12 +60,10 @@ function spreadOver(
 }
 
 function measured(
-  passage: Passage,
   one: MeasurementFound,
   plots: PlotsOf,
-  place: { first: number; last: number } | null,
+  where: string | undefined,
 ): Laid {
-  const where = place ? wordsBetween(passage, place.first, place.last) : undefined;
   return {
     draft: { first: one.first, last: one.last, rule: one.rule, cues: [], beat: [], also: [], rest: null },
     plots,
