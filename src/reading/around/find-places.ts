@@ -7,6 +7,7 @@ import {
   DETERMINERS,
   NO_PLACE_WORDS,
   PLACE_NOUNS,
+  PLAIN_POINTERS,
   PLANT_AND_TIME,
   POINTERS,
   PREPOSITIONS,
@@ -43,10 +44,10 @@ export function findPlaces(passage: Passage): PlaceFound[] {
 
 function placeAt(passage: Passage, at: number): PlaceFound | null {
   const { lead, next } = leadAt(passage, at);
-  if (lead === 'none' && at !== next) return null;
+  const whole = wholeEnd(passage, at);
+  if (whole >= 0) return { first: at, last: extend(passage, whole), preposed: true };
   const end = nounPhraseEnd(passage, next, lead);
-  if (end >= 0) return { first: at, last: extend(passage, end), preposed: lead !== 'none' };
-  return null;
+  return end < 0 ? null : { first: at, last: extend(passage, end), preposed: lead !== 'none' };
 }
 
 /** Prepositions in a row, degrees before them included: `way down by`, `right beside`. */
@@ -75,10 +76,11 @@ const MOST_WORDS = 6;
 
 /** The last token of a noun phrase that names a place, or -1. */
 function nounPhraseEnd(passage: Passage, at: number, lead: Lead): number {
-  const whole = phrasesAt(WHOLE, passage, at)[0];
-  if (whole && !passage.plotOver[at] && !isOfPlantOrTime(passage, whole.last)) return standsWhole(passage, at) ? whole.last : -1;
+  const whole = lead === 'none' ? -1 : wholeEnd(passage, at);
+  if (whole >= 0) return whole;
   const walk = walkNouns(passage, at);
-  if (walk.noun < 0) return lead === 'sure' ? unknownNounEnd(passage, at) : -1;
+  if (walk.noun < 0) return lead === 'none' ? -1 : unknownNounEnd(passage, at, lead);
+  if (PLANT_AND_TIME.has(passage.tokens[at - 1]?.lower ?? '')) return -1;
   if (isOfPlantOrTime(passage, walk.noun) || passage.timeAt[at] || NOT_HEADS.test(passage.tokens[walk.noun + 1]?.lower ?? '')) return -1;
   const noun = passage.tokens[walk.noun]!.lower;
   const ambiguous = AMBIGUOUS_NOUNS.has(noun) || AMBIGUOUS_NOUNS.has(noun.replace(/s$/, ''));
@@ -86,15 +88,23 @@ function nounPhraseEnd(passage: Passage, at: number, lead: Lead): number {
   if (lead === 'from') return /(side|end|corner|edge|bund|levee|bank)s?$/.test(noun) ? walk.noun : -1;
   if (lead === 'sure') return walk.noun;
   if (lead === 'plain') return !ambiguous || walk.determined || walk.pointed ? walk.noun : -1;
+  if (noun === 'turn') return -1;
   return walk.pointed || /^(corner|edge|margin|middle|center|centre|headland|border)s?$/.test(noun) ? walk.noun : -1;
 }
 
-/** `the rest` as a noun, not `rest we pull by Friday`; `inside` and its like anywhere. */
-const standsWhole = (passage: Passage, at: number): boolean =>
-  passage.tokens[at]!.lower !== 'rest' || passage.tokens[at - 1]?.lower === 'the';
+function wholeEnd(passage: Passage, at: number): number {
+  const whole = phrasesAt(WHOLE, passage, at)[0];
+  if (!whole || passage.plotOver[whole.last] || isOfPlantOrTime(passage, whole.last)) return -1;
+  return passage.tokens[at]!.lower !== 'rest' || isRestOfPlot(passage, at) ? whole.last : -1;
+}
+
+/** `the rest is clean`, `in the rest`; not `the rest we pull by Friday`, `taller than the rest`. */
+const isRestOfPlot = (passage: Passage, at: number): boolean =>
+  passage.tokens[at - 1]?.lower === 'the' &&
+  (/^(in|on|through|over)$/.test(passage.tokens[at - 2]?.lower ?? '') || /^(is|are|has|looks?|of|,|clean|fine|ok|okay|good)$/.test(passage.tokens[at + 1]?.lower ?? ''));
 
 /** `the gate is leaking`: fine; `the drain cleaning`, `the pump driver`: another noun takes over. */
-const NOT_HEADS = /^(spacing|driver|operator|man|men|repair|repairs|cleaning|count|oil|motor|battery|crew|boy|boys|house)$/;
+const NOT_HEADS = /^(spacing|driver|operator|repair|repairs|cleaning|count|oil|motor|battery)$/;
 
 function isOfPlantOrTime(passage: Passage, last: number): boolean {
   let at = last + 1;
@@ -111,20 +121,19 @@ function walkNouns(passage: Passage, start: number): Walk {
   for (let steps = 0; steps < MOST_WORDS && at < passage.tokens.length; steps++) {
     if (passage.plotOver[at] || (at > start && passage.walls[at]! > 0)) break;
     const { lower, kind } = passage.tokens[at]!;
+    if (PLANT_AND_TIME.has(lower)) break;
     const noun = phrasesAt(NOUNS, passage, at)[0];
     const points = POINTERS.has(lower) || /.(ern|side|'s)$/.test(lower);
     if (noun && !passage.plotOver[noun.last]) {
-      if (walk.noun >= 0 || (points && noun.last > at)) walk.pointed = true;
-      else if (other > 0) walk.pointed = true;
+      if (points && (noun.last > at || isNounBehind(passage, noun.last))) walk.pointed = true;
       walk.noun = noun.last;
-      if (points && isNounBehind(passage, noun.last)) walk.pointed = true;
       at = passage.following[noun.last]!;
       continue;
     }
-    if (walk.noun >= 0 || PLANT_AND_TIME.has(lower)) break;
+    if (walk.noun >= 0) break;
     if (points) walk.pointed = true;
     else if (DETERMINERS.has(lower)) walk.determined = true;
-    else if (kind !== 'word' || !walk.determined || NOT_IN_NAMES.test(lower) || ++other > 2) break;
+    else if (kind !== 'word' || !walk.determined || NOT_IN_NAMES.test(lower) || phrasesAt(LEADS, passage, at).length > 0 || ++other > 2) break;
     at = passage.following[at]!;
   }
   return walk;
@@ -139,10 +148,12 @@ const isNounBehind = (passage: Passage, last: number): boolean => {
 const NOT_IN_NAMES =
   /^(is|are|was|were|be|been|has|have|had|do|does|did|will|would|shall|should|can|could|may|might|must|need|needs|and|or|but|so|then|because|cause|since|if|when|while|where|which|who|that|than|as|of|to|in|on|at|by|with|from|for|near|not|no|now|only|also|still|already|very|too|just|i|we|he|she|it|they|you|there|here|today|tomorrow|tonight|yesterday|maybe|about|look|looks|looking|come|coming|get|gets|got|go|goes|going|weeds?|rats?|snails?|birds?|hills?|plants?|yellow|dry|wet)$/;
 
-/** Behind `near`, `along` and their like any noun with an article: `near the cane brake`, `beside our kitchen`. */
-function unknownNounEnd(passage: Passage, start: number): number {
+/** Behind `near`, `along` and their like any noun with an article: `near the cane brake`; else only behind a plain pointer. */
+function unknownNounEnd(passage: Passage, start: number, lead: Lead): number {
   let at = start;
   while (DETERMINERS.has(passage.tokens[at]?.lower ?? '') || /'s$/.test(passage.tokens[at]?.lower ?? '')) at++;
+  if (PLAIN_POINTERS.test(passage.tokens[at]?.lower ?? '')) at++;
+  else if (lead !== 'sure') return -1;
   if (at === start || !isPlainNoun(passage, at)) return -1;
   return isPlainNoun(passage, at + 1) && !isPlainNoun(passage, at + 2) ? at + 1 : at;
 }
