@@ -43,7 +43,7 @@ export function harvestAfterAll(
     const opens = reentryFrom(appliedAt, reentryHours);
     if (isFault(opens)) return fault(`${product}: ${opens.fault}`);
     const byReentry = dayOfWork(opens);
-    const on = byReentry > byHarvest ? byReentry : byHarvest;
+    const on = laterDay(byReentry, byHarvest);
     if (!last || on > last.on)
       last = {
         on,
@@ -54,3 +54,5 @@ export function harvestAfterAll(
 }
 
 const dayOfWork = (opens: string): string => opens.slice(0, 10);
+
+const laterDay = (a: string, b: string): string => [a, b].sort()[1]!;

@@ -42,7 +42,7 @@ export function sesScore(traitName: string, value: number): SesScore | Fault {
     rounding: SES_ROUNDING,
     byEye,
     source,
-    unconfirmed: true,
+    unconfirmed: scoredAs === value ? undefined : true,
   };
 }
 
