@@ -33,6 +33,7 @@ export function geodesicArea(corners: readonly Position[]): GeodesicArea | Fault
   const polygon = ellipsoid.Polygon(false);
   for (const { latitude, longitude } of corners) polygon.AddPoint(latitude, longitude);
   const { area, perimeter } = polygon.Compute(false, true);
+  if (area === undefined) return fault('no area could be worked out');
   return { areaM2: Math.abs(area), perimeterM: perimeter };
 }
 
