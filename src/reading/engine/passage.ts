@@ -97,7 +97,7 @@ export function readPassage(note: NoteToRead, tokens: Token[], eventAt: EventAt)
     plotAt: byStart(tokens.length, plots),
     timeAt: byStart(tokens.length, times),
     plotOver,
-    endsBefore: (at, isFirst) => !isFirst && walls[at]! >= 3,
+    endsBefore: (at, isFirst) => !isFirst && walls[at]! >= 2,
   };
 }
 

@@ -166,6 +166,15 @@ export const CUES: readonly CueRow[] = [
       "=no, not, =don't, dont, =do not, won't, wont, =will not, =n't, no need to|for|of|two|too?, not worth a|the|it|another?, too late to|for|now?, no sense, no sense in, no point in?, no use, rather than, instead of, without, cancel, cancelled, canceled, skip, skip the, hold off on?, hold the?, stop, forget, never mind, not going to, was|were going to|thinking, =no we|more, decided against|not to, no longer need, needn't, need not, leave the =spraying|weeding|topdressing|draining, avoid, postpone, put off, must not, mustn't, can't, cannot, cant, not yet, no more, delay, no =second, forgo, call off, called off, called the off, refuse to, against, no reason to|for, not enough to justify|warrant, doesn't|don't|does|do not? warrant|justify|need|deserve|pay|require a|any?, there's no|not enough, not gonna, ain't gonna, aint gonna, not bother|bothering with?, won't bother with?, no money for, no budget for, not recommend|recommended|advise|advised|allowed, not be? justified, ruled out, rule out, no call for, keep the? away from, hardly worth, isn't|aren't|wasn't worth, let's|let us not, said|say no to|replant?, know need|worth, save the, scrap the, drop the, spare the, no cause for|to, we skip, leave off, not doing|do any, never",
   },
   {
+    id: 'but no …',
+    says: 'ruled_out',
+    on: 'action',
+    side: 'before',
+    reach: 'sentence',
+    words:
+      "not worth the money|trouble|effort|cost|diesel, but no, finally no, but i|we|he|they did not, but i|we|he|they didn't, and we shall not, but not now|today|yet, but it is too late, too late for that, no never, never in, but decided against, but not in this, but changed my mind",
+  },
+  {
     id: '… not needed',
     says: 'ruled_out',
     on: 'action',
@@ -182,7 +191,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "=have|=has|=had|='ve just|already|now|all|finally?, have been|already been, has been, had been, was|were|got|been|being already|just|all|only?, got it, did|did the|a, finished|finish|completed|complete|done the|with|our|all?, just, we just, already, did my, spent the|all morning|day, =had, put in, made a|the, gave it a, =have =had, =has =had, got a|its|his|her|the, got the, done with, through with, wrapped up, ran",
+      "=have|=has|=had|='ve just|already|now|all|finally?, have been|already been, has been, had been, was|were|got|been|being already|just|all|only?, =received its|the|their|a?, got it, did|did the|a, finished|finish|completed|complete|done the|with|our|all?, just, we just, already, did my, spent the|all morning|day, =had, put in, made a|the, gave it a, =have =had, =has =had, got a|its|his|her|the, got the, done with, through with, wrapped up, ran",
   },
   {
     id: '… done',
@@ -237,7 +246,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'next',
     words:
-      'perhaps, maybe, need new|another|replacing|fixing|some, ?, may be considered|needed, might be considered|needed|useful, would help, would be good|better|best|useful|wise|worth, be? an option, might|could help, might|may protect, be? recommended|suggested|advised|advisable|needed|required|wanted|worth|necessary|overdue, needed, required, should be|go, needs to be?, needs doing, worth a|it?, would do it|good, could be|go, might be|go, may be, ought to be|go, be? considered, or not, might pay, could be worth, if possible, to be considered|discussed|decided, recommended',
+      'perhaps, maybe, i|we propose|suggest|recommend|advise, would be my advice, need new|another|replacing|fixing|some, ?, may be considered|needed, might be considered|needed|useful, would help, would be good|better|best|useful|wise|worth, be? an option, might|could help, might|may protect, be? recommended|suggested|advised|advisable|needed|required|wanted|worth|necessary|overdue, needed, required, should be|go, needs to be?, needs doing, worth a|it?, would do it|good, could be|go, might be|go, may be, ought to be|go, be? considered, or not, might pay, could be worth, if possible, to be considered|discussed|decided, recommended',
   },
   // Somebody else's word
   {
@@ -247,7 +256,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'sentence',
     words:
-      "say|says|said that?, is saying, are saying, report|reports|reported that?, claim|claims|claimed, tell|tells|told me|us, apparently, according to, assure|assures|assured me, i|we hear, i'm told, im told, i am told, i was told, we were told, they say, heard, i heard, swears, swear, supposedly, reckons, texted|texts|messaged that?, phoned to say, word is, insists, informs me, mentioned that?, promise|promises|promised me?, allegedly, by his|her|their account, boys say, confirms, confirmed that",
+      "say|says|said that?, is saying, are saying, report|reports|reported that?, claim|claims|claimed, tell|tells|told me|us, apparently, according to, assure|assures|assured me, i|we hear, i'm told, im told, i am told, i was told, we were told, they say, i|we understand from|that, cannot vouch for, heard, i heard, swears, swear, supposedly, reckons, texted|texts|messaged that?, phoned to say, word is, insists, informs me, mentioned that?, promise|promises|promised me?, allegedly, by his|her|their account, boys say, confirms, confirmed that",
   },
   {
     id: '… he says',
@@ -273,7 +282,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'sentence',
     words:
-      'we usually|always|normally|treat, you|people|one usually|always|normally, as a rule, rule is, rule of thumb, the book says, usually, normally, generally, in general, farmers usually, you hand|spray|weed|drain, always, never, policy is, every year we',
+      'we usually|always|normally|treat, you|people|one usually|always|normally, as a rule, rule is, rule of thumb, the book says, in general, farmers usually, you hand|spray|weed|drain, policy is, every year we',
   },
   {
     id: 'next season …',

@@ -66,7 +66,8 @@ export const WORKS: readonly WorkRow[] = [
       over spray
       knock down|back ..2 with
       make|run another|one|a pass|application|trip`,
-    objectFirst: '{product} ..3 =applied|=sprayed|=put|=given|=used',
+    objectFirst: `rig|plane|drone|helicopter ..1 put|go|goes|went out|over|on
+      {product} ..3 =applied|=sprayed|=put|=given|=used`,
     noun: `=spraying
       =spray
       herbicide|insecticide|fungicide|pesticide|weedicide|propanil|clomazone
@@ -197,7 +198,7 @@ export const WORKS: readonly WorkRow[] = [
     kind: 'drain',
     verb: `drain
       let|take|get|run|draw|bring|pull|drop|lower|turn|put|pump|drain|cut|release|knock ..3 {water} ..2 out|off|down|go|away
-      let|take it|this|them? out|off|go|dry down?
+      let|take it|this|them out|off|go|dry down?
       open ..4 {outlet}
       pull|lift|drop|take|remove ..2 board|boards|plug|plugs|stop
       lower it|level|water|the water
@@ -385,7 +386,8 @@ export const WORKS: readonly WorkRow[] = [
       only watch
       =watch only
       confirm`,
-    noun: `another|second|closer look|visit|check|inspection
+    noun: `one more look|check|visit
+      another|second|closer look|visit|check|inspection
       recheck|reinspection|inspection
       to be watched|checked|seen
       follow up
@@ -405,6 +407,7 @@ export const WORKS: readonly WorkRow[] = [
       weigh
       take|pull|send|collect|get|dig|bring|cut|grab|do|submit ..4 {sample}
       take|do|get|read|make|finish ..4 spad|lcc|tube|count|counts|reading|readings|height|heights|moisture
+      check ..3 moisture|spad|lcc|tube|height|heights
       read ..2 {instrument}
       test ..3 moisture|soil|tissue|grain|seed|leaf
       send ..4 lab|laboratory
@@ -565,7 +568,8 @@ export const WORKS: readonly WorkRow[] = [
   {
     id: 'remove-it',
     kind: 'remove',
-    verb: `pull|remove|uproot|pick|take ..1 it|them|em|those|out|up|that|these|by|rest|all
+    verb: `get|hook|grab em|them|it ..1 tomorrow|out|by
+      pull|remove|uproot|pick|take ..1 it|them|em|those|out|up|that|these|by|rest|all
       =pulled|=pull|=pulling|=removed|=uproot|=uprooted`,
     yes: ['pull them out'],
     no: ['pull over'],
@@ -573,7 +577,7 @@ export const WORKS: readonly WorkRow[] = [
   {
     id: 'mend-it',
     kind: 'mend',
-    verb: `patch|pack|plug|fix|repair|mend|close|seal it|that|them|this|em ..1 up?
+    verb: `patch|pack|plug|fix|repair|mend|close|seal|shim|sack|sandbag|stop it|that|them|this|em ..1 up?
       =patching|=packing|=plugging|=fixing`,
     objectFirst: `must|to be =closed|=plugged|=mended|=fixed|=repaired|=patched|=packed|=sealed
       needs|need =packing|=plugging|=mending|=patching|=fixing|=sealing`,
@@ -591,7 +595,8 @@ export const WORKS: readonly WorkRow[] = [
   {
     id: 'finish-it',
     kind: 'finish',
-    verb: `finish ..1 it|rest|half|them|tomorrow|this|remaining|other|today|on
+    verb: `finish it|rest|half|them|tomorrow|this|remaining|other|today
+      finish the rest|other|remaining|half
       rest finish|tomorrow|monday|tuesday|friday
       do the|that rest|other
       do it|them|that tomorrow|today|later|monday|tuesday|wednesday|thursday|friday|then|next|first

@@ -101,20 +101,24 @@ const waysToSayPart = (parts: string[], at: number): string[][] => {
 
 function addNames(tree: PhraseTree<PlotMeant>, plots: PlotNamed[]): void {
   const stems = new Map<string, Set<string>>();
-  const heads = new Map<string, Set<string>>();
+  const tails = new Map<string, Set<string>>();
   for (const { code, names } of plots) {
     for (const name of names) {
       const words = wordsOfName(name);
       if (words.length === 0) continue;
       addWords(tree, words, { codes: [code], said: 'name' });
+      note(tails, words.at(-1)!, code);
       if (GENERIC.has(words.at(-1)!) && words.length > 1) {
         const short = words.slice(0, -1);
         addWords(tree, short, { codes: [code], said: short.length > 1 ? 'name' : 'part' });
-        note(heads, short[0]!, code);
       }
       if (words.length > 1 && (words.at(-1)! in NUMBER_WORDS || isFigures(words.at(-1)!)))
         note(stems, words.slice(0, -1).join(' '), code);
     }
+  }
+  for (const [noun, codes] of tails) {
+    if (codes.size !== 2) continue;
+    for (const lead of [['both'], ['two'], ['the', 'two']]) addWords(tree, [...lead, `${noun}s`], { codes: [...codes], said: 'group' });
   }
   for (const [stem, codes] of stems) {
     const words = stem.split(' ');

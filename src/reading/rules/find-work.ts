@@ -43,7 +43,9 @@ const stands = (passage: Passage, mention: ActionMention, spared: Uint8Array): b
   !isOtherCut(passage, mention) &&
   !isCauseOnly(passage, mention) &&
   !isAndForShort(passage, mention) &&
-  !isBareNoun(passage, mention);
+  !isBareNoun(passage, mention) &&
+  !(NAMING.test(passage.tokens[mention.first - 1]?.lower ?? '') && passage.tokens[mention.first]!.lower === 'weed') &&
+  !isStateOfWater(passage, mention);
 
 function sparedTokens(passage: Passage, taken: readonly { first: number; last: number }[]): Uint8Array {
   const spared = new Uint8Array(passage.tokens.length);
@@ -59,11 +61,17 @@ function sparedTokens(passage: Passage, taken: readonly { first: number; last: n
 const isInTime = (passage: Passage, { first, last }: ActionMention): boolean =>
   within(passage.times, first - 20, first).some((time) => time.first < first && time.last >= last);
 
+/** `P3 is flooded again`: how it stands, not what was done. */
+const isStateOfWater = (passage: Passage, { first, kind }: ActionMention): boolean =>
+  kind === 'irrigate' &&
+  passage.tokens[first]!.lower === 'flooded' &&
+  /^(is|are|looks|looked|still|completely|all|be|being|not|fully|again)$|'s$/.test(passage.tokens[first - 1]?.lower ?? '');
+
 /** `weed` alone is a verb only behind `to`, `we`, `must` and the like. */
 const isBareNoun = (passage: Passage, { first, last, form }: ActionMention): boolean =>
   form === 'verb' &&
   first === last &&
-  passage.tokens[first]!.lower === 'weed' &&
+  /^weeds?$/.test(passage.tokens[first]!.lower) &&
   !/^(to|we|i|they|will|must|should|shall|let's|please|can|could|and|then|or|boys|women|crew|'ll|we'll|i'll|they'll)$/.test(
     passage.tokens[first - 1]?.lower ?? '',
   );
@@ -83,6 +91,7 @@ const NOT_THE_CROP =
 /** `rats cut 4 hills`, `a cut stool`: no harvest. */
 function isOtherCut(passage: Passage, mention: ActionMention): boolean {
   if (mention.kind !== 'harvest' || !/^cut/.test(passage.tokens[mention.first]!.lower)) return false;
+  if (/\bby (the )?(rain|water|flood|river|rats)\b/.test(passage.tokens.slice(mention.first, mention.last + 4).map(({ lower }) => lower).join(' '))) return true;
   for (let at = Math.max(0, mention.first - 6); at <= mention.last + 6 && at < passage.tokens.length; at++)
     if (
       NOT_THE_CROP.test(passage.tokens[at]!.lower) &&
@@ -153,5 +162,17 @@ function settleOverlaps(found: ActionMention[]): ActionMention[] {
     for (let at = mention.first; at <= mention.last; at++) over.set(at, mention);
     kept.push(mention);
   }
-  return kept.sort((a, b) => a.first - b.first);
+  return joinNeighbours(kept.sort((a, b) => a.first - b.first));
+}
+
+/** `topdress urea`, `apply herbicide granules`: two words for one piece of work. */
+function joinNeighbours(sorted: ActionMention[]): ActionMention[] {
+  const out: ActionMention[] = [];
+  for (const mention of sorted) {
+    const before = out.at(-1);
+    if (before && before.kind === mention.kind && mention.form === 'noun' && before.form !== 'noun' && mention.first === before.last + 1)
+      out[out.length - 1] = { ...before, last: mention.last };
+    else out.push(mention);
+  }
+  return out;
 }

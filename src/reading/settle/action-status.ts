@@ -70,12 +70,15 @@ const isPutOff = (passage: Passage, { time }: WorkToSettle): boolean =>
       /^(till|until|til)$/.test(passage.tokens[at]!.lower),
   );
 
+const AUXILIARY = /^(have|has|had|was|were|been|got|'ve)$/;
+
 /** The cue that stands nearest; those in front of the work count before those behind it. */
 function nearestStatus(passage: Passage, { cues, mention }: WorkToSettle): ActionStatus | null {
   let best: ActionStatus | null = null;
   let bestCost = Number.POSITIVE_INFINITY;
   for (const { row, first, last } of cues) {
     if (row.id === 'is …ing' && mention.tense !== 'ing') continue;
+    if (row.says === 'done' && AUXILIARY.test(passage.tokens[last]!.lower) && mention.first - last > 3) continue;
     if (
       row.says === 'done' &&
       /^(have|has|had)$/.test(passage.tokens[first]!.lower) &&
