@@ -1,7 +1,5 @@
 /** `npm run --silent photo -- FILE...`: one JSON line a file with its position, its time and whether it can be taken in. */
-import { stat } from 'node:fs/promises';
-import { type Darkroom, openDarkroom } from '../photos/darkroom.ts';
-import { type Examined, notOpened } from '../photos/examined.ts';
+import { openDarkroom } from '../photos/darkroom.ts';
 
 const files = process.argv.slice(2);
 if (files.length === 0) {
@@ -10,16 +8,10 @@ if (files.length === 0) {
 } else {
   const darkroom = openDarkroom();
   // All are handed over at once and printed in the order in which they were named.
-  const answers = files.map((file) => examine(darkroom, file));
+  const answers = files.map((file) => darkroom.examine(file));
   for (const [at, file] of files.entries()) {
     const { position, time, ingest } = await answers[at]!;
     console.log(JSON.stringify({ file, position, time, ingest }));
   }
   await darkroom.close();
-}
-
-async function examine(darkroom: Darkroom, file: string): Promise<Examined> {
-  const found = await stat(file).catch(() => null);
-  if (!found) return notOpened('file-not-found');
-  return found.isFile() ? darkroom.examine(file) : notOpened('not-a-supported-image');
 }

@@ -11,7 +11,7 @@ export interface Examined {
   kind: PhotoKind | null;
   position: PositionFact;
   /** Why there is no position, for people; null where there is one. */
-  positionWords?: string | null;
+  positionWords: string | null;
   time: TimeFact;
   ingest: Ingest;
   /** Pixels as stored, before any turning; null where they can't be told. */

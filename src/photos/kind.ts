@@ -13,8 +13,6 @@ export function kindOf(bytes: Uint8Array): PhotoKind | null {
   return null;
 }
 
-export const photoKind = kindOf;
-
 /** An ISO base media file (ISO/IEC 14496-12): HEIC and AVIF, but also MP4 and many others. */
 export const isIsoMedia = (bytes: Uint8Array): boolean => latin(bytes, 4, 8) === 'ftyp';
 
