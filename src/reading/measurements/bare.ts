@@ -42,8 +42,9 @@ export const readBare: ReadFigure = (around, number) => {
   if (number.form === 'fraction' || number.value < 0)
     return number.value < 0 ? belowZero(around, number) : [];
   return (
+    (wordOf(around, number.first - 1) === 'and' ? nameBehind(around, number) : null) ??
     nameBefore(around, number, BESIDE) ??
-    onThermometer(around, number) ??
+    onInstrument(around, number) ??
     nameBehind(around, number) ??
     nameBefore(around, number, REACH_BACK) ??
     []
@@ -150,7 +151,16 @@ function framed(around: Surroundings, number: NumberFound): boolean {
   return false;
 }
 
-/** `103 on the truck thermometer`. */
+/** `103 on the truck thermometer`, `reads 3 on the leaf colour chart`. */
+function onInstrument(around: Surroundings, number: NumberFound): Read[] | null {
+  if (!/^(on|by|with|in)$/.test(wordOf(around, number.last + 1))) return null;
+  const topic = topicAt(around, number.last + 2) ?? (/^(the|a|our|my)$/.test(wordOf(around, number.last + 2)) ? topicAt(around, number.last + 3) : null);
+  if (topic?.topic === 'spad') return read('spad', number.value, 'on-the-meter');
+  if (topic?.topic === 'leaf-colour' && number.value >= 1 && number.value <= 6) return read('leaf_colour', number.value, 'on-the-chart');
+  return onThermometer(around, number);
+}
+
+/** The thermometer may have words of its own before it. */
 function onThermometer(around: Surroundings, number: NumberFound): Read[] | null {
   if (wordOf(around, number.last + 1) !== 'on') return null;
   for (let index = number.last + 2; index <= number.last + 5; index++)
@@ -201,6 +211,7 @@ function topicEndingAt(around: Surroundings, at: number): TopicFound | null {
 function named(around: Surroundings, number: NumberFound, topic: TopicFound, end: number): Read[] | null {
   const quantity = NAMES[topic.topic] as Quantity;
   const said = wordOf(around, topic.first);
+  if (topic.topic === 'hills' && framed(around, number)) return read('hills_per_m2', number.value, 'hills-in-a-frame');
   const between = around.tokens.slice(end + 1, number.first).map((token) => token.lower);
   const { value } = number;
   if (

@@ -40,6 +40,6 @@ function repeats(around: Surroundings, figures: Figure[], index: number): boolea
   if (before && takesBack(around, before.shape.last + 1, (figures[index] as Figure).number.first))
     return false;
   const figure = figures[index] as Figure;
-  if (!before || before.number.value !== figure.number.value) return false;
-  return /^(yes|yeah|yep|yup|aye|ya)$/.test(wordOf(around, figure.number.first - 1));
+  if (!before || Math.abs(before.number.value) !== figure.number.value) return false;
+  return /^(yes|yeah|yep|yup|aye|ya|means|meaning)$/.test(wordOf(around, figure.number.first - 1));
 }

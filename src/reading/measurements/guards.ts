@@ -23,16 +23,16 @@ const BEFORE = treeOf<Guard>([
 ]);
 
 const AFTER = treeOf<Guard>([
-  ...phrasesOf('we spray, we treat, we irrigate, we drain, we cut, i spray, we flood', {
+  ...phrasesOf('we spray, we treat, we irrigate, we drain, i spray, we flood', {
     reach: 1,
     says: 'plan',
   } as Guard),
   ...phrasesOf(
-    'upwards, upward, or more we, or more then, or above, is the limit, is the threshold, is the target, is the trigger, threshold, the threshold, limit, is enough, would help, is what we want, would do, is the rule, is plenty, then spray, then we, is safe, target, is the line, is the number, before we, is allowed',
+    'upwards, upward, or more we, or more then, or above, is the limit, is the threshold, is the target, is the trigger, threshold, the threshold, limit, is enough, would help, is what we want, would do, is the rule, is plenty, then spray, then we, is safe, target, is the line, is the number, before we, is allowed, will be given, will be applied, will be let in, will be put, they reckon, is coming, is expected, is forecast, by the forecast',
     { reach: 5, says: 'plan' } as Guard,
   ),
   ...phrasesOf(
-    'yesterday, yest, last week, last wk, last month, last year, last season, last time, last round, last walk, a week ago, two weeks ago, the week before, the day before, previous week, days ago, on the last walk, at the last count, previously, last tuesday, last monday, last friday, last thursday, last wednesday, last visit, in the last round, at planting, at transplanting',
+    'yesterday, yest, last week, last wk, last month, last year, last season, last time, last round, last walk, a week ago, two weeks ago, the week before, the day before, previous week, days ago, that day, on the last walk, at the last count, previously, last tuesday, last monday, last friday, last thursday, last wednesday, last visit, in the last round, at planting, at transplanting',
     { reach: 3, says: 'other-day' } as Guard,
   ),
 ]);
@@ -57,11 +57,23 @@ export function ruledOut(
     return 'denied';
   const guard = guardBefore(around, number.first) ?? guardAfter(around, last);
   if (guard === 'plan') return guard;
+  if (number.first === number.last && wordOf(around, number.first) === 'one' && PRONOUN_VERBS.test(wordOf(around, number.last + 1))) return 'denied';
+  if (quantity === 'rainfall' && isOfAnotherDay(around, number, last)) return 'other-day';
   if (guard === 'other-day' || saidOfWeekday(around, number, last))
     return TOLD_AFTERWARDS.has(quantity) && !/^last$/.test(wordOf(around, number.first - 2))
       ? null
       : 'other-day';
   return null;
+}
+
+/** `one sees no more`: nobody is counted. */
+const PRONOUN_VERBS = /^(sees|see|can|says|must|would|could|should|cannot|does|has|finds|might|hopes|expects)$/;
+
+/** `the rain of Tuesday, 41 mm that day`: a weekday in the figure's own clause. */
+function isOfAnotherDay(around: Surroundings, number: NumberFound, last: number): boolean {
+  for (let index = Math.max(0, number.first - 6); index <= last + 3; index++)
+    if (around.tokens[index]?.sentence === around.tokens[number.first]?.sentence && WEEKDAY.test(wordOf(around, index)) && /^(on|of|from|last)$/.test(wordOf(around, index - 1))) return true;
+  return false;
 }
 
 function guardBefore(around: Surroundings, first: number): Guard['says'] | null {

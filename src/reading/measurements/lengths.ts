@@ -59,6 +59,7 @@ export const readLength: ReadFigure = (around, number, shape) => {
     (shape.unit.name === 'mm' && hasRain)
   )
     return read('rainfall', tidy(value * 10), 'rain');
+  if (shape.unit.name === 'cm' && isUnderWater(around, number)) return read('water_depth', value, 'depth-over-the-field');
   if (isRainOvernight(around, number, shape.last))
     return read('rainfall', tidy(value * 10), 'rain-overnight');
   if (shape.unit.name === 'mm') return readMillimetres(around, number, shape.last, value);
@@ -87,9 +88,7 @@ export const readLength: ReadFigure = (around, number, shape) => {
   if (said === 'standing' || (said === 'on' && topic !== 'height' && isOnTheField(around, shape.last)))
     return read('water_depth', value, 'water-on');
   if (said === 'deep')
-    return topic === 'water' || wider === 'water' || topic === undefined
-      ? read('water_depth', value, 'water-deep')
-      : [];
+    return read('water_depth', value, 'water-deep');
   const inSentence =
     topic ?? nearestTopic(around, number.first, shape.last, LENGTH_TOPICS, 'sentence')?.topic;
   if (inSentence === undefined && shape.unit.name === 'cm' && value >= 50 && value <= 160)
@@ -102,6 +101,13 @@ function isOnTheField(around: Surroundings, last: number): boolean {
   const at = [1, 2, 3].map((step) => last + step).find((index) => wordOf(around, index) === 'on') ?? last;
   return wordOf(around, at + 1) === 'it' || wordOf(around, at + 1) === 'her' || endsHere(around, at + 1);
 }
+
+/** `submerged under thirty centimetres`, `flooded again since the rain, 18 cm now`. */
+const isUnderWater = (around: Surroundings, number: NumberFound): boolean =>
+  [...around.tokens.slice(Math.max(0, number.first - 16), number.first)].some(
+    ({ lower, sentence }) =>
+      sentence === around.tokens[number.first]!.sentence && /^(flooded|submerged|underwater|waterlogged|inundated|overflow|overflowed|overflows)$/.test(lower),
+  );
 
 const tidy = (value: number): number => Number(value.toPrecision(6));
 
@@ -143,11 +149,13 @@ function isDifference(around: Surroundings, number: NumberFound, said: string): 
 
 /** `thirteen is taller than the temple plot, maybe ten centimetre` has a comma in writing, none in speech. */
 function isThanAnother(around: Surroundings, number: NumberFound): boolean {
+  if (/^(against|versus|vs|v)$/.test(wordOf(around, number.last + 1))) return false;
   let than = false;
   for (let index = number.first - 1; index >= Math.max(0, number.first - 10); index--) {
     if (around.clause[index] !== around.clause[number.first]) return false;
     const word = wordOf(around, index);
     if (word === 'than') than = true;
+    if (/^(against|versus|vs|v)$/.test(word)) return false;
     if (than && /^(taller|shorter|higher|lower|longer|deeper)$/.test(word)) return true;
   }
   return false;

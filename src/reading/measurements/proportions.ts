@@ -199,10 +199,20 @@ function readPercent(
       return stems.length > 0 ? stems : headingOf(around, number, percent, whole);
   }
   const wanted = whole === 'area' ? OF_AREA : ALL;
-  const topic = nearestTopic(around, number.first, number.last, wanted, reach)?.topic;
+  if (isBesideCropWeight(around, number)) return read('grain_moisture_pct', percent, 'percent-of-the-weighed-grain');
+  const nearest = nearestTopic(around, number.first, number.last, wanted, reach)?.topic;
+  const topic = nearest === 'insects' || nearest === 'disease' ? (headsOf(around, number) ?? nearest) : nearest;
   const quantity = topic && BY_TOPIC[topic];
   return quantity ? read(quantity, percent, `percent-${topic}`) : [];
 }
+
+/** `white heads from borer amount to 4 per cent`: the heads are counted, not the borers. */
+const headsOf = (around: Surroundings, number: NumberFound): Topic | undefined =>
+  nearestTopic(around, number.first, number.last, new Set<Topic>(['white-heads', 'dead-hearts']), 'clause')?.topic;
+
+/** `4.5 t per ha at 20.2 percent`: grain is weighed with its moisture. */
+const isBesideCropWeight = (around: Surroundings, number: NumberFound): boolean =>
+  wordOf(around, number.first - 1) === 'at' && /^(ha|hectare|acre|ac|t)$/.test(wordOf(around, number.first - 2));
 
 /** `60 percent of the panicles are out`. */
 function headingOf(around: Surroundings, number: NumberFound, percent: number, whole: Whole): Read[] {

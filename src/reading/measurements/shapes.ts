@@ -21,7 +21,7 @@ export type Shape =
 
 const PER_HILL = treeOf<true>(
   phrasesOf(
-    'per hill, per hills, / hill, / hills, a hill, each hill, every hill, one hill, on a hill, on one hill, in a hill, in one hill, to a hill, to the hill, par hill, on each hill, on every hill, per stool, per clump, per plant hill, per hil, p / hill, the hill, an hill, by hill, / hl, in each hill, on the hill, in every hill, perhill',
+    'per hill, per hills, / hill, / hills, a hill, each hill, every hill, one hill, on a hill, on one hill, in a hill, in one hill, to a hill, to the hill, par hill, on each hill, on every hill, per stool, per clump, per plant hill, per hil, p / hill, the hill, an hill, by hill, / hl, in each hill, on the hill, in every hill, perhill, for a hill, for each hill, for one hill, on one, hill by hill',
     true,
   ),
 );

@@ -62,15 +62,19 @@ export function surroundingsOf(tokens: Token[], isPlot: (index: number) => boole
     clause.push(clauses);
     stretch.push(clauses + stretches);
   });
-  const topics = findTopics(tokens, isPlot);
+  const topics = findTopics(tokens.map(withoutPossessive), isPlot);
   return { tokens, isPlot, clause, stretch, topics, topicFrom: firstTopicFrom(tokens, topics) };
 }
+
+/** `the colour's four`, `water's down`: the thing itself. */
+const withoutPossessive = (token: Token): Token =>
+  token.lower.endsWith("'s") ? { ...token, lower: token.lower.slice(0, -2) } : token;
 
 /** Topics left to right; one that is said to be absent (`no dead hearts`) is not what a figure is about. */
 function findTopics(tokens: Token[], isPlot: (index: number) => boolean): TopicFound[] {
   const topics: TopicFound[] = [];
   for (let at = 0; at < tokens.length; ) {
-    const found = isPlot(at) || isPartOfCompound(tokens, at) ? null : longestAt(TOPICS, tokens, at);
+    const found = isPlot(at) || isPartOfCompound(tokens, at) || isSampleSize(tokens, at) ? null : longestAt(TOPICS, tokens, at);
     if (found && !isDenied(tokens, at)) topics.push({ topic: found.value, first: at, last: found.last });
     at = found ? found.last + 1 : at + 1;
   }
@@ -83,6 +87,12 @@ const isPartOfCompound = (tokens: Token[], at: number): boolean =>
   tokens[at - 1]?.end === tokens[at]?.start &&
   tokens[at - 2]?.end === tokens[at - 1]?.start &&
   /^(\d|two$|three$|four$|five$|six$|ten$|single$|double$)/.test(tokens[at - 2]?.lower ?? '');
+
+/** `the mean of ten hills`: how many were looked at. */
+const isSampleSize = (tokens: Token[], at: number): boolean =>
+  /^(hill|hills|plants|panicles|stools)$/.test(tokens[at]?.lower ?? '') &&
+  tokens[at - 2]?.lower === 'of' &&
+  /^(mean|average|avg|sample|count)$/.test(tokens[at - 3]?.lower ?? '');
 
 function isDenied(tokens: Token[], at: number): boolean {
   const one = tokens[at - 1]?.lower ?? '';

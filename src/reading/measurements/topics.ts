@@ -56,7 +56,7 @@ export const TOPICS = treeOf<Topic>([
   ),
   ...phrasesOf('dead heart, dead hearts, deadheart, deadhearts, dh, dead shoots', 'dead-hearts' as Topic),
   ...phrasesOf(
-    'lodged, lodging, flat, flattened, laid down, laid over, lying, fallen, fallen over, fell over, fell, gone over, gone flat, went down, went flat, went over, blown over, blown down, on the ground, is down, are down, leaning, leans, leaned, lodge, lodgd, lodgin, laid, knocked down, knocked over, toppled',
+    'lodged, lodging, flat, flattened, laid down, laid over, lying, fallen, fallen over, fell over, fell, gone over, gone flat, went down, went flat, went over, blown over, blown down, on the ground, is down, are down, leaning, leans, leaned, lodge, lodgd, lodgin, laid, knocked down, knocked over, toppled, thrown down, brought down, pushed over, beaten down, bent over, tipped over, lies, pushed down, come down, came down',
     'lodged' as Topic,
   ),
   ...phrasesOf(
@@ -65,7 +65,7 @@ export const TOPICS = treeOf<Topic>([
     'weeds' as Topic,
   ),
   ...phrasesOf(
-    'missing, missing hill, missing hills, hills missing, not there, skipped, skip hill, skip hills, skips, empty hills, empty places, vacant, blank hills, blanks, did not take, no hill, not standing, unplanted, gone missing, hills gone, died off, misses, missed',
+    'missing, missing hill, missing hills, hills missing, not there, skipped, skip hill, skip hills, skips, empty hills, empty places, vacant, blank hills, blanks, did not take, no hill, not standing, unplanted, gone missing, hills gone, died off, misses, missed, floated off, floated away, pulled out by, did not survive, not survived, lacking',
     'missing' as Topic,
   ),
   ...phrasesOf(
@@ -95,7 +95,7 @@ export const TOPICS = treeOf<Topic>([
     'problem' as Topic,
   ),
   ...phrasesOf(
-    'tiller, tillers, tiller count, tillers per hill, tillering count, stems, stem count, culms, shoots, tilers, tiller number, effective tillers, productive tillers',
+    'tiller, tillers, tiller count, tillers per hill, tillering count, stems, stem count, culms, shoots, tilers, tiller number, effective tillers, productive tillers, tillering',
     'tillers' as Topic,
   ),
   ...phrasesOf(

@@ -34,7 +34,7 @@ function isShare(tokens: Token[], part: NumberFound, whole: NumberFound): boolea
   let link = false;
   for (let at = part.last + 1; at < whole.first; at++) {
     const word = tokens[at]?.lower ?? '';
-    if (SHARE_WORDS.has(word))
+    if (SHARE_WORDS.has(word) || (word === 'on' && isCountedOn(tokens, part, whole, at)))
       link = link || word !== 'of' || at + 1 === whole.first || tokens[at + 1]?.lower === 'every';
     else if (link ? !AFTER_SHARE_WORD.has(word) : !COUNTED_THINGS.has(word)) return false;
   }
@@ -45,6 +45,12 @@ function isShare(tokens: Token[], part: NumberFound, whole: NumberFound): boolea
     !(part.value > whole.value && tokens[part.last + 1]?.lower === 'of')
   );
 }
+
+/** `5 hills on 40`, `6 on 100 tillers`: as French has it, only where hills or stems are counted. */
+const isCountedOn = (tokens: Token[], part: NumberFound, whole: NumberFound, at: number): boolean =>
+  whole.value >= 10 &&
+  part.value < whole.value &&
+  (WHOLE_THINGS.has(tokens[whole.last + 1]?.lower ?? '') || (at > part.last + 1 && COUNTED_THINGS.has(tokens[at - 1]?.lower ?? '')));
 
 export const WHOLE_THINGS = new Set(['hill', 'hills', 'tillers', 'plants', 'panicles', 'stools', 'clumps']);
 const BETWEEN_REVERSED = new Set([

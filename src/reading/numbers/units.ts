@@ -113,7 +113,7 @@ export const unitAt = (tokens: Token[], at: number): { value: Unit; last: number
 
 const PER = treeOf<true>([
   ...phrasesOf(
-    '/, per, a, an, to the, to an, each, every, for one, for each, in one, one, p, par, for, by, on one, on a, in a, on an',
+    '/, per, a, an, for a, to the, to an, each, every, for one, for each, in one, one, p, par, for, by, on one, on a, in a, on an',
     true as const,
   ),
 ]);
