@@ -67,13 +67,13 @@ function plantDots({ blades, bladeCm }: Scene, chance: () => number): Uint8Array
           (rowY + 0.5 + (chance() - 0.5) * 0.2) * rowCm * dotCm,
         ];
         let angle = chance() * 2 * Math.PI;
-        const bend = (chance() - 0.5) * 0.004;
+        const bend = (chance() - 0.5) * 0.008;
         const length = bladeCm * dotCm * (0.6 + 0.5 * chance());
-        for (let along = 0; along < length; along += 2) {
+        for (let along = 0; along < length; along += 4) {
           const half = 0.45 * dotCm * Math.sin(Math.PI * Math.min(1, 0.15 + (0.85 * along) / length));
           stamp(dots, wide, high, x, y, half);
-          x += 2 * Math.cos(angle);
-          y += 2 * Math.sin(angle);
+          x += 4 * Math.cos(angle);
+          y += 4 * Math.sin(angle);
           angle += bend;
         }
       }

@@ -4,7 +4,13 @@
  */
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import sharp from 'sharp';
 import { afterAll, expect, test } from 'vitest';
+import { countCover } from '../../sample-notes/count-cover.ts';
+import { drawPhoto } from '../../sample-notes/draw-photo.ts';
+import { SAMPLE_PHOTOS } from '../../sample-notes/photo-list.ts';
+import { readSeason } from '../../sample-notes/read-season.ts';
+import { greenCover } from '../../src/agronomy/canopy-cover.ts';
 import { openDarkroom } from '../../src/photos/darkroom.ts';
 
 interface Listed {
@@ -19,6 +25,26 @@ const listed = (JSON.parse(readFileSync(new URL('photos.json', sample), 'utf8'))
 );
 const darkroom = openDarkroom();
 afterAll(() => darkroom.close());
+
+/** Those that the squeezed photos get most wrong, one bare and one closed. */
+const hardest = ['e1-down-0710', 'e4-down-0807', 'e8-down-0804', 'e1-down-0825', 'e1-down-0908'];
+
+test('the drawings themselves: within three points', { timeout: 120_000 }, async () => {
+  const { plots } = readSeason();
+  let checked = 0;
+  for (const photo of SAMPLE_PHOTOS.filter(({ file }) => hardest.includes(file.replace('.jpg', '')))) {
+    const plot = plots.find(({ code }) => code === photo.plot);
+    const { picture, plants } = drawPhoto(photo, plot!);
+    const { data, info } = await sharp(Buffer.from(picture), { unlimited: true })
+      .removeAlpha()
+      .raw()
+      .toBuffer({ resolveWithObject: true });
+    const found = greenCover({ data, width: info.width, height: info.height });
+    expect(Math.abs(found.coverPercent - (await countCover(plants!))), photo.file).toBeLessThanOrEqual(3);
+    checked++;
+  }
+  expect(checked).toBe(hardest.length);
+});
 
 test('small JPEGs of the sample: within six points each, within three for most, and nothing to warn of', async () => {
   const errors = await Promise.all(
