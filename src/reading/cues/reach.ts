@@ -36,6 +36,7 @@ function reachesAhead(
 ): boolean {
   const target = targets[index]!;
   const distance = target.first - cue.last - 1;
+  if (cue.row.id === 'no …' && (distance > 3 || standsBehindItsOwn(passage, cue, targets, index)) && !isListedFrom(passage, cue, targets, index)) return false;
   if (distance > FAR[reach]) return reach === 'next' && isListedFrom(passage, cue, targets, index);
   const wall = wallBetween(passage, cue.last, target.first);
   if (reach === 'sentence') return wall < 3 && (passage.note.channel === 'typed' || distance <= 24);
@@ -57,7 +58,7 @@ function reachesBack(
   const target = targets[index]!;
   const distance = cue.first - target.last - 1;
   if (distance > FAR[reach]) return false;
-  if (isForNext(passage, cue, targets, index)) return false;
+  if (isForNext(passage, cue, targets, index) || (cue.row.id === '… no' && !isChained(passage, cue, targets, index))) return false;
   const wall = wallBetween(passage, target.last, cue.first);
   if (passage.tokens[cue.first]!.text === '?') return wall < 3 && isLastBefore(targets, index, cue.first);
   if (reach === 'sentence') return wall < 3 && (passage.note.channel === 'typed' || distance <= 24);
@@ -70,6 +71,30 @@ function reachesBack(
     (isLastBefore(targets, index, cue.first) || isListedTo(passage, targets, index, cue.first))
   );
 }
+
+/** `rat no bird no`: each `no` stands behind its own; `rat no bird none`: the `no` is for the bird. */
+function isChained(passage: Passage, cue: CueFound, targets: readonly Target[], index: number): boolean {
+  const next = targets[index + 1];
+  if (!next || next.first - cue.last > 2) return true;
+  return /^no$/.test(passage.tokens[next.last + 1]?.lower ?? '');
+}
+
+/** `neck blast nothing, brown spot …`, `rat no snail no`: the word has its own target in front of it. */
+function standsBehindItsOwn(passage: Passage, cue: CueFound, targets: readonly Target[], index: number): boolean {
+  const before = targets[index - 1];
+  if (!before || before.last !== cue.first - 1 || cue.first !== cue.last) return false;
+  const word = passage.tokens[cue.first]!.lower;
+  return word === 'nothing' || word === 'none' || (word === 'no' && passage.tokens[targets[index]!.last + 1]?.lower === 'no');
+}
+
+/** `parakeets, which were a plague last week, have gone`. */
+const isRelative = (passage: Passage, from: number, to: number): boolean => {
+  for (let at = from + 1; at < to; at++) {
+    if (passage.walls[at]! >= 3) return false;
+    if (passage.walls[at]! === 2 && !/^(which|who|that|where)$/.test(passage.tokens[at]!.lower)) return false;
+  }
+  return true;
+};
 
 /** `pull by hand, not worth spraying`: what stands right behind the cue takes it. */
 function isForNext(passage: Passage, cue: CueFound, targets: readonly Target[], index: number): boolean {

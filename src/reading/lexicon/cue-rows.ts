@@ -76,7 +76,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      'no more, no longer any?, not any more, no further, gone are the, got rid of, rid of, cleared of, recovered from, free of it|them now, be? over the, none of the earlier|old, no longer see|seeing|seen any?',
+      'has|have stopped|quit|ceased, no more, no longer any?, not any more, no further, gone are the, got rid of, rid of, cleared of, recovered from, free of it|them now, be? over the, none of the earlier|old, no longer see|seeing|seen any?',
   },
   // Hedges
   {
@@ -95,7 +95,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'touch',
     words:
-      "maybe, perhaps, possibly, ?, i think, i guess, i suspect, i suppose, i assume, i reckon, suspected, or something, or so, not sure, probably, i believe, is possible, likely, it looks like, it seems, im not sure, i'm not sure, not sure tho?, not certain, to be? confirmed, unconfirmed, could be, might be, it might be, be? also possible, be? possible, presumably",
+      "maybe, perhaps, possibly, ?, i think, i guess, i suspect, i suppose, i assume, i reckon, suspected, question mark, or something, or so, not sure, probably, i believe, is possible, likely, it looks like, it seems, im not sure, i'm not sure, not sure tho?, not certain, to be? confirmed, unconfirmed, could be, might be, it might be, be? also possible, be? possible, presumably",
   },
   // May come
   {
@@ -152,7 +152,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'touch',
     words:
-      'except|except for the, instead of, than|like|as in, talk|talked|talking|lecture|seminar|training|meeting|poster|paper|report|question|asked|workshop|class|chapter|manual|story|stories about|on|of, name|word for, money, lesson on, film|movie|video about|on, drawing|picture of, budget, difference between',
+      'except|except for the, had|have taken|mistaken for, took|mistook it|them|this? for, false alarm on|about the?, instead of, than|like|as in, talk|talked|talking|lecture|seminar|training|meeting|poster|paper|report|question|asked|workshop|class|chapter|manual|story|stories about|on|of, name|word for, money, lesson on, film|movie|video about|on, drawing|picture of, budget, difference between',
   },
 
   // Work decided against

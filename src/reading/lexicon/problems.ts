@@ -99,7 +99,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   },
   {
     kind: 'birds',
-    words: `bird, quelea, weaver bird?, weaver, munia, maya bird?, maya, sparrow, parrot, parakeet, pigeon, blackbird, redwing, red wing|winged blackbird?, grackle, duck|ducks be? in|eating, wild duck, geese, goose, coot, ibis, dove, finch, bobolink, mannikin, cowbird, pecked, peck|pecking|pecked head|grain|seed, swamp hen, moorhen, purple gallinule, gallinule, gander, mallard, whistling duck, heron, crane, starling, egret, rook, crow, bird damage, java finch, waxbill, bishop bird`,
+    words: `bird, quelea, weaver bird?, weaver, munia, maya bird?, maya, sparrow, parrot, parakeet, pigeon, blackbird, redwing, red wing|winged blackbird?, grackle, duck|ducks be? in|eating, wild duck, geese, goose, coot, ibis, dove, finch, bobolink, mannikin, cowbird, pecked, peck|pecking|pecked head|grain|seed, swamp hen, water hen, moorhen, purple gallinule, gallinule, gander, mallard, whistling duck, crane, starling, egret, rook, crow, bird damage, java finch, waxbill, bishop bird`,
   },
   {
     kind: 'snails',
@@ -204,7 +204,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   {
     kind: 'nutrient',
     words: `yellow, yellowing, yellowish, pale, paling, chlorosis, chlorotic, light green, nitrogen deficiency|deficient|hunger|hungry|starved|shortage, n deficiency|deficient|hungry|starved, hungry, starved, lush, too dark|green|lush, over fertilised|fertilized, too much nitrogen|n|urea, excess nitrogen|n, zinc deficiency|deficient, zn deficiency|deficient, deficiency, deficient, iron toxicity,
-      bronzing, bronzed, rusty brown|leaf, brown like rust, rust brown|coloured|colored, orange leaf, khaira, short of? nitrogen|n|zinc|potash|food|feed, lack nitrogen|n|zinc|potash|of, lacks nitrogen|n, dark and soft, rank, overfed, underfed, off color|colour, washed out leaf|colour|color, lost color|colour, losing color|colour, lose color|colour, potassium deficiency, k deficiency, phosphorus deficiency, p deficiency, sulphur|sulfur deficiency, purple leaf, reddish leaf, toxicity, interveinal, lime green, lemon, peaky, faded, fading, going off colour|color, run out of n|nitrogen|feed|steam, out of nitrogen|n, very dark green, dark dark green, lower leaf firing, firing, burning up for n, pallid, not enough nitrogen|n|zinc, leaf be? too soft`,
+      bronzing, bronzed, rusty brown|leaf, brown like rust, rust brown|coloured|colored, orange leaf, khaira, short of? nitrogen|n|zinc|potash|food|feed, shortage|want of nitrogen|zinc|potash|n|phosphorus, lack nitrogen|n|zinc|potash|of, lacks nitrogen|n, dark and soft, rank, overfed, underfed, off color|colour, washed out leaf|colour|color, lost color|colour, losing color|colour, lose color|colour, potassium deficiency, k deficiency, phosphorus deficiency, p deficiency, sulphur|sulfur deficiency, purple leaf, reddish leaf, toxicity, interveinal, lime green, lemon, peaky, faded, fading, going off colour|color, run out of n|nitrogen|feed|steam, out of nitrogen|n, very dark green, dark dark green, lower leaf firing, firing, burning up for n, pallid, not enough nitrogen|n|zinc, leaf be? too soft`,
   },
   // Water
   {
@@ -213,8 +213,14 @@ export const PROBLEMS: readonly ProblemRow[] = [
   },
   {
     kind: 'flooded',
-    words: `submerged, submergence, under the? water, underwater, waterlogged, water logged, water logging, waterlogging, flooded out|over, be|is|are =flooded, ponded|ponding, too much water, too deep, water be? too much|high|deep, drown, drowning, drowned out?, overtop, overtopped, overflow, inundated, inundation, swamped, can't|cannot|wo =drain|shed, can't|won't|cannot drain|shed it? water?, cannot|not|poorly|slow drain|draining|drained, be =under, covered by|with|in water, water be over the? top|leaf|plant|head|bund|levee|tip, over the tips, excess water, water covered|covers|has covered, it has covered, deep water|flooding, water stagnation, stagnant water, stagnation, standing in water, sitting in water, soaked, saturated, sodden, soggy, flash flood, flood damage, the flood be? finished|over|gone, a flood`,
+    words: `submerged, submergence, under the? water, underwater, waterlogged, water logged, water logging, waterlogging, flooded out|over, be|is|are =flooded, ponded|ponding, too much water, too deep, water be? too much|high|deep, drown, drowning, drowned out?, overtop, overtopped, overflow, inundated, inundation, swamped, can't|cannot|wo =drain|shed, can't|won't|cannot drain|shed it? water?, cannot|not|poorly|slow drain|draining|drained, be =under, covered by|with|in water, water be over the? top|leaf|plant|head|bund|levee|tip, over the tips, excess water, water covered|covers|has covered, it has covered, deep water|flooding, water stagnation, stagnant water, stagnation, standing in water, sitting in water, soaked, saturated, sodden, soggy, flash flood, flood damage, a flood`,
   },
+  {
+    kind: 'flooded',
+    says: 'cleared',
+    words: 'flood|floodwater|flood water be|has|have gone|finished|over|receded|down now, the flood be finished|over|gone, no longer flooded|submerged|under water',
+  },
+  { kind: 'flooded', says: 'absent', words: 'not =flooded|=submerged|waterlogged' },
   {
     kind: 'seepage',
     words: `leak, leakage, leaky, seep, seepage, seepy, weep, weeping, levee|bund|dike|dyke|bank|border|ridge|berm blown|blew|broke|broken|burst|breached|washed out|through|away?, blown|blew|broken|burst|breached|washed out? levee|bund|dike|bank|dyke, breach, breached, blowout, blow out, washout, wash out, washed out, crab|crayfish|crawfish|crawdad|muskrat|mole|eel hole, crab make|made|making hole, hole in|through the? bund|levee|dike|bank|dyke|border, lose|losing|lost water, not|won't|can't|cannot|isn't hold|holding water, loses water, drop overnight, dropping|dropped overnight, fell fast, water go|going|goes out|through|under|away, water escape|escaping, percolation, percolating, water running|run|ran|runs out|through, bund be? broken|cut|open, piping, trickle|trickling, dribble, dripping, pissing out, undercut, sinkhole, sink hole, water loss`,
@@ -223,7 +229,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
     kind: 'seepage',
     says: 'absent',
     words:
-      'bund|levee|dike|bank|dyke|border be? sound|tight|holding|good|fine|ok|okay|intact|solid|firm, holding water fine|well|good|nicely, holding water, sound bund|levee|dike|bank, tight bund|levee',
+      'bund|levee|dike|bank|ail =holds|=tight, bund|levee|dike|bank|dyke|border be? sound|tight|holding|good|fine|ok|okay|intact|solid|firm, holding water fine|well|good|nicely, holding water, sound bund|levee|dike|bank, tight bund|levee',
   },
   // Lodging
   {

@@ -571,6 +571,8 @@ export const WORKS: readonly WorkRow[] = [
     verb: `get|hook|grab em|them|it ..1 tomorrow|out|by
       pull|remove|uproot|pick|take ..1 it|them|em|those|out|up|that|these|by|rest|all
       =pulled|=pull|=pulling|=removed|=uproot|=uprooted`,
+    objectFirst: `all|they|these|those =pulled|=removed|=uprooted|=burnt|=burned
+      all|they be|were|was =pulled|=removed|=uprooted|=burnt|=burned`,
     yes: ['pull them out'],
     no: ['pull over'],
   },

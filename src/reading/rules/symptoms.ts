@@ -5,7 +5,7 @@ import { within } from '../engine/within.ts';
 import type { ComparisonMention, FindingMention } from './mentions.ts';
 
 const SYMPTOM = /^(yellow|yellowing|yellowish|orange|pale|stunted|white|bronzed|brown|short)/;
-const WEATHER = /^(wind|sun|cold|heat|frost|hot|chill|chilly|typhoon|storm|hail)$/;
+const WEATHER = /^(wind|degrees|sun|cold|heat|frost|hot|chill|chilly|typhoon|storm|hail)$/;
 const CHEMICAL =
   /^(spray|sprayed|sprayer|herbicide|propanil|clomazone|drift|knapsack|boom|chemical|granule|insecticide|fungicide|command|2|dicamba|glyphosate|roundup|tank)$/;
 
@@ -36,6 +36,8 @@ function isSymptom(passage: Passage, one: FindingMention, problems: readonly Fin
     (one.kind === 'nutrient' || one.kind === 'uneven_stand') &&
     SYMPTOM.test(passage.tokens[one.first]!.lower);
   const headed = one.sign && one.taxon === 'stem_borer' && /^white/.test(passage.tokens[one.first]!.lower);
+  if (one.kind === 'dry' && /roll/.test(passage.tokens[one.first]!.lower + passage.tokens[one.last]!.lower))
+    return within(problems, one.first - 12, one.first + 12).some(({ kind }) => kind === 'insects');
   if (!symptomatic && !headed) return false;
   return within(problems, one.first - 20, one.first + 20).some(
     (other) =>

@@ -30,7 +30,7 @@ export function settleFindings(
   for (const [index, mention] of mentions.entries()) {
     const mine = cuesOf(passage, cues, mentions, index);
     if (isOnlyMentioned(passage, mention, actions, mine)) continue;
-    const status = takenOut(mention, work) ?? statusOf(mention, mine, passage);
+    const status = takenOut(passage, mention, work) ?? statusOf(mention, mine, passage);
     if (status === null) continue;
     drafts.push({
       first: mention.first,
@@ -51,15 +51,21 @@ export function settleFindings(
   return drafts;
 }
 
-/** `we removed 14 off-types`: taken out; `to be pulled tomorrow`: still there. */
-function takenOut(mention: FindingMention, work: readonly ActionDraft[]): FindingStatus | null {
-  if (mention.kind !== 'off_types') return null;
-  const pulled = work.find(
-    ({ first, last, rest }) => rest.kind === 'rogue' && first <= mention.first && last >= mention.last,
-  );
-  if (!pulled) return null;
-  return pulled.rest.status === 'done' ? 'cleared' : 'present';
+/** `we removed 14 off-types`, `bakanae in nine hills, all were pulled`: taken out; `to be pulled tomorrow`: still there. */
+function takenOut(passage: Passage, mention: FindingMention, work: readonly ActionDraft[]): FindingStatus | null {
+  if (mention.kind !== 'off_types' && mention.kind !== 'disease') return null;
+  const pulls = within(work, mention.first - 12, mention.last + 30).filter(({ rest }) => rest.kind === 'rogue');
+  const own = pulls.find(({ first, last }) => first <= mention.first && last >= mention.last);
+  if (own && mention.kind === 'off_types') return own.rest.status === 'done' ? 'cleared' : 'present';
+  const later = pulls.filter(({ first }) => first > mention.last && samePlots(passage, first, mention.first));
+  if (later.length === 0 || later.some(({ rest }) => rest.status !== 'done' && rest.status !== 'proposed')) return null;
+  return later.some(({ rest, first, last }) => rest.status === 'done' && (mention.kind === 'off_types' || saysAll(passage, first, last))) ? 'cleared' : null;
 }
+
+const saysAll = (passage: Passage, first: number, last: number): boolean => {
+  for (let at = first - 2; at <= last + 2; at++) if (passage.tokens[at]?.lower === 'all') return true;
+  return false;
+};
 
 function cuesOf(
   passage: Passage,
@@ -99,6 +105,8 @@ function statusOf(mention: FindingMention, cues: CueFound[], passage: Passage): 
 /** `yellow from zinc I think`, `pale, maybe it is the iron`: the hedge is about the cause (guide). */
 function isAboutCause(passage: Passage, mention: FindingMention, { row, first, last }: CueFound): boolean {
   if (row.says !== 'suspected' || first < mention.last) return false;
+  const next = passage.tokens[last + 1];
+  if (/^(could|might|may|it)$/.test(passage.tokens[first]!.lower) && next?.kind === 'word' && passage.walls[last + 1] === 0 && row.side === 'before') return true;
   for (let at = mention.last + 1; at < first; at++)
     if (/^(from|because|due|owing|cuz)$/.test(passage.tokens[at]!.lower)) return true;
   if (mention.kind !== 'nutrient') return false;
@@ -153,7 +161,7 @@ const isDoubleNo = (passage: Passage, cues: CueFound[]): boolean =>
       row.says === 'absent' &&
       /\b(cannot|can't|not|wouldn't)\b.*\b(say|said)\b/.test(
         passage.tokens
-          .slice(Math.max(0, first - 9), first)
+          .slice(Math.max(0, first - 14), first)
           .map(({ lower }) => lower)
           .join(' '),
       ),

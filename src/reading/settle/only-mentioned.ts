@@ -40,6 +40,8 @@ function isPartOfWork(
     return within(actions, mention.first - 30, mention.first + 30).some(
       (action) => action.first <= mention.first && action.last >= mention.last && action.form === 'noun',
     );
+  const against = /^(against)$/.test(passage.tokens[mention.first - 1]?.lower ?? '') || (passage.tokens[mention.first - 1]?.lower === 'the' && /^(against)$/.test(passage.tokens[mention.first - 2]?.lower ?? ''));
+  if (against && actions.some((action) => Math.abs(action.first - mention.first) < 16)) return true;
   return within(actions, mention.first - 30, mention.first + 30).some(
     (action) =>
       (action.first <= mention.first &&
@@ -93,6 +95,8 @@ function isIdle(passage: Passage, mention: FindingMention): boolean {
     return true;
   if (/^flat$/.test(passage.tokens[mention.last]!.lower) && /^(leaf|leaves)$/.test(before)) return true;
   if (isAnothersCause(passage, mention)) return true;
+  if (word === 'tall' && before === 'the') return true;
+  if (mention.kind === 'seepage' && hasBefore(passage, mention.first, HOUSEHOLD)) return true;
   if (word === 'went' && /^(twice|it|with|the|again|there)$/.test(next)) return true;
   if (
     word === 'dry' &&
@@ -137,8 +141,10 @@ function isAnothersCause(passage: Passage, mention: FindingMention): boolean {
   return false;
 }
 
+const HOUSEHOLD = /^(roof|boot|boots|tap|hose|truck|engine|radiator|tyre|tire|bucket|hall|shed|hut|house|oil|umbrella|bottle|kettle|tent|jeep|tractor)$/;
+
 const hasBefore = (passage: Passage, at: number, words: RegExp): boolean =>
-  [1, 2].some((back) => words.test(passage.tokens[at - back]?.lower ?? ''));
+  [1, 2, 3].some((back) => words.test(passage.tokens[at - back]?.lower ?? ''));
 
 const PLANT = new Set(
   'leaf leaves tip tips blade blades foliage plant plants rice crop hill hills spray herbicide propanil drift seedling seedlings stand patch strip streak streaks row rows canopy chemical turn turns margins edges knapsack boom injury'.split(
