@@ -151,14 +151,8 @@ function joinBoth({ tokens }: Words, found: PlotFound[]): PlotFound[] {
   const out = [...found];
   for (let at = 0; at < tokens.length; at++) {
     if (tokens[at]!.lower !== 'both' || out.some(({ first, last }) => at >= first && at <= last)) continue;
-    const named = [
-      ...new Set(
-        out
-          .filter(({ last }) => last < at)
-          .flatMap(({ codes }) => [...codes].reverse())
-          .slice(-4),
-      ),
-    ].slice(-2);
+    const before = out.filter(({ last }) => last < at).flatMap(({ codes }) => codes);
+    const named = [...new Set(before.slice(-4).reverse())].slice(0, 2).reverse();
     const next = tokens[at + 1]?.lower ?? '';
     const counted = found.find(({ first }) => first === at + 1);
     if (counted?.group) {

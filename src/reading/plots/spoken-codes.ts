@@ -43,10 +43,11 @@ const SOUND_ALIKES: Readonly<Record<string, string>> = {
   '8': 'ate',
 };
 
+/** Each way to name a letter. `=`: that very form, so that `is 3` is not `be 3`. */
 export const lettersNamed = (letters: string): string[][] => {
   const low = letters.toLowerCase();
   if (low.length > 1) return [[low]];
-  const names = (LETTER_NAMES[low] ?? low).split(' ').map((name) => [name]);
+  const names = (LETTER_NAMES[low] ?? low).split(' ').map((name) => [`=${name}`]);
   return low === 'w' ? [...names, ['double', 'u'], ['double', 'you']] : names;
 };
 

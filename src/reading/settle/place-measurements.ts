@@ -13,21 +13,21 @@ export function placeMeasurements(passage: Passage, settled: Settled): Laid[] {
   const laid: Laid[] = [];
   for (let index = 0; index < kept.length; index++) {
     const row = rowFrom(kept, index, passage);
-    const plots = plotsOfFigure(passage, kept[index]!);
+    const plots = plotsOfFigure(passage, kept[index]!, row.length === 1);
     const spread = spreadOver(passage, settled, row, plots);
     for (const [at, one] of row.entries()) {
       const where = whereOfFigure(passage, kept, index + at, settled);
-      laid.push(measured(one, spread?.[at] ?? plotsOfFigure(passage, one), where));
+      laid.push(measured(one, spread?.[at] ?? plotsOfFigure(passage, one, row.length === 1), where));
     }
     index += row.length - 1;
   }
   return laid;
 }
 
-/** The plot that leads to the figure wins (`B1 4, B2 3.5`), also one named only in passing. */
-function plotsOfFigure(passage: Passage, { first, last, plotAt }: MeasurementFound): PlotsOf {
+/** The plot that leads to the figure wins (`B1 4, B2 3.5`); one named in passing only to a single figure (`yields the control, which gave 4.9`). */
+function plotsOfFigure(passage: Passage, { first, last, plotAt }: MeasurementFound, isAlone: boolean): PlotsOf {
   const leading = plotAt === undefined ? undefined : passage.plotOver[plotAt];
-  return leading ? { codes: leading.codes, how: 'leads to the figure', found: leading } : plotsOf(passage, first, last);
+  return leading && (isAlone || leading.role === 'subject') ? { codes: leading.codes, how: 'leads to the figure', found: leading } : plotsOf(passage, first, last);
 }
 
 /** Figures of one quantity that follow each other with nothing but small words between. */
