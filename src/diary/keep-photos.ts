@@ -3,6 +3,7 @@
  * it can be stopped, what the file says of itself and two smaller copies.
  */
 import { open, rm } from 'node:fs/promises';
+import { refusalWords } from '../photos/ingest.ts';
 import { kindOf } from '../photos/kind.ts';
 import { copyPath, keepOriginal, originalPath } from '../storage/media.ts';
 import { findPhoto, insertPhoto, linkPhoto } from '../storage/photo-rows.ts';
@@ -77,6 +78,7 @@ const UNREAD: Omit<PhotoRow, 'id' | 'bytes' | 'kind' | 'name' | 'received_at'> =
   cover: null,
   developed_at: null,
   fault: null,
+  clock_shift_min: 0,
 };
 
 async function firstBytes(path: string): Promise<{ kind: ReturnType<typeof kindOf>; bytes: number }> {
@@ -146,15 +148,15 @@ async function developAll(diary: Diary): Promise<void> {
 async function develop(diary: Diary, id: string): Promise<void> {
   const path = originalPath(diary.mediaFolder, id);
   const examined = await diary.darkroom.examine(path);
-  const accepted = examined.ingest.decision === 'accept';
-  const fault = accepted
-    ? (
-        await diary.darkroom.develop(path, {
-          small: copyPath(diary.mediaFolder, id, 'small'),
-          large: copyPath(diary.mediaFolder, id, 'large'),
-        })
-      ).fault
-    : (FAULT_WORDS[examined.ingest.reason] ?? FAULT_WORDS['truncated-or-corrupt']!);
+  const fault =
+    examined.ingest.decision === 'accept'
+      ? (
+          await diary.darkroom.develop(path, {
+            small: copyPath(diary.mediaFolder, id, 'small'),
+            large: copyPath(diary.mediaFolder, id, 'large'),
+          })
+        ).fault
+      : `${refusalWords[examined.ingest.reason]} The original is kept.`;
   const { position, time } = examined;
   await diary.db
     .updateTable('photos')
@@ -177,9 +179,3 @@ async function develop(diary: Diary, id: string): Promise<void> {
     .execute();
   await placeByWalkOrPosition(diary, id);
 }
-
-const FAULT_WORDS: Record<string, string> = {
-  'too-many-pixels': 'The picture has more pixels than can be opened here; the original is kept.',
-  'truncated-or-corrupt':
-    'The file is cut off or damaged, so no picture can be shown; the original is kept. Send it again if you still have it.',
-};

@@ -147,7 +147,7 @@ describe('photos of a note', () => {
     })) as NoteKept;
     await developWaiting(diary);
     const [shown] = (await notePage(diary, NOTE.id))!.photos;
-    expect(shown!.fault).toMatch(/cut off or damaged.*original is kept/);
+    expect(shown!.fault).toMatch(/cut off or damaged.*Send it once more.*original is kept/);
     expect(readFileSync(originalPath(diary.mediaFolder, photos[0]!.id!))).toHaveLength(
       Math.floor(whole.length / 3),
     );
