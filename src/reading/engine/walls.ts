@@ -46,7 +46,7 @@ function wallBefore(tokens: Token[], at: number, dictated: boolean): number {
         )
       );
   }
-  if (token.sentence !== before.sentence) return 3;
+  if (token.sentence !== before.sentence || before.text === 'STOP') return 3;
   const word = token.lower;
   if (CONTRAST.has(word)) return 2;
   if (word === 'so')

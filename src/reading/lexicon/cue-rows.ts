@@ -56,7 +56,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'touch',
     words:
-      "=none, none yet|so? far?, nothing, nothing yet, zero for, not a one, :? =nil, =zero, =0, absent, not found|seen|there|present|visible|noticed|detected|observed, be? not found|seen|there|present|visible|observed|noticed|detected, i'm|am not seeing|finding|see any?, not one, not any, nowhere, could not be? found|seen, not yet seen|found|come|came|there, be? absent, zero, none seen|found|yet|to be? seen, be? nil, wala, wala na, haven't come|shown|arrived, have not come|shown|arrived yet?, hasn't come|shown, has not come, not come|arrived yet, i don't see any?, i didn't see any?, i see none, i saw none, i could not find, i couldn't find, not a problem here, no where",
+      "=none, none yet|so? far?, nothing, nothing yet, zero for, not a one, :? =nil, =zero, =0, absent, not found|seen|there|present|visible|noticed|detected|observed, be? not found|seen|there|present|visible|observed|noticed|detected, i'm|am not seeing|finding|see any?, not one, not any, nowhere, could not be? found|seen, not yet seen|found|come|came|there, be? absent, zero, none seen|found|yet|to be? seen, be? nil, wala, wala na, haven't come|shown|arrived|reached, =have|=has not|never come|shown|arrived|reached yet?, hasn't come|shown, has not come, not come|arrived yet, i don't see any?, i didn't see any?, i see none, i saw none, i could not find, i couldn't find, not a problem here, no where",
   },
   { id: '… no', says: 'absent', on: 'finding', side: 'before', reach: 'touch', words: '=no' },
   // Was there and is gone
@@ -114,7 +114,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'touch',
     words:
-      "could, =cd, will, would, might, =may, going to, gonna, she'll, it'll, they'll, can, may get|have|see, will get|have|start to?|begin to?, could get|start to?, might get|start to?, will all, may all, could all, will soon, may well, could well, might well, want to, wants to",
+      "could, =cd, will, would, might, =may, going to, gonna, she'll, it'll, they'll, can, may get|have|see, will get|have|start to?|begin to?, could get|start to?, might get|start to?, will all, may all, could all, will soon, may well, could well, might well",
   },
   {
     id: '… risk',
@@ -163,7 +163,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "=no, not, =don't, dont, =do not, won't, wont, =will not, =n't, no need to|for|of|two|too?, not worth a|the|it|another?, too late to|for|now?, no sense, no sense in, no point in?, no use, rather than, instead of, without, cancel, cancelled, canceled, skip, skip the, hold off on?, hold the?, stop, forget, never mind, not going to, was|were going to|thinking, =no we|more, decided against|not to, no longer need, needn't, need not, leave the =spraying|weeding|topdressing|draining, avoid, postpone, put off, must not, mustn't, can't, cannot, cant, not yet, no more, delay, no =second, forgo, call off, called off, called the off, refuse to, against, no reason to|for, not enough to justify|warrant, doesn't|don't|does|do not? warrant|justify|need|deserve|pay|require a|any?, there's no|not enough, not gonna, ain't gonna, aint gonna, not bother|bothering with?, won't bother with?, no money for, no budget for, not recommend|recommended|advise|advised|allowed, not be? justified, ruled out, rule out, no call for, keep the? away from, hardly worth, isn't|aren't|wasn't worth, let's|let us not, said|say no to|replant?, know need|worth, save the, scrap the, drop the, spare the, no cause for|to, we skip, leave off, not doing|do any, never",
+      "nobody|noone should|must|may|to|is|spray|touch, no one should|must|may|to|is, make nobody, let nobody, =no, not, =don't, dont, =do not, won't, wont, =will not, =n't, no need to|for|of|two|too?, not worth a|the|it|another?, too late to|for|now?, no sense, no sense in, no point in?, no use, rather than, instead of, without, cancel, cancelled, canceled, skip, skip the, hold off on?, hold the?, =stop, forget, never mind, not going to, was|were going to|thinking, =no we|more, decided against|not to, no longer need, needn't, need not, leave the =spraying|weeding|topdressing|draining, avoid, postpone, put off, must not, mustn't, can't, cannot, cant, no more, delay, no =second, forgo, call off, called off, called the off, refuse to, against, no reason to|for, not enough to justify|warrant, doesn't|don't|does|do not? warrant|justify|need|deserve|pay|require a|any?, there's no|not enough, not gonna, ain't gonna, aint gonna, not bother|bothering with?, won't bother with?, no money for, no budget for, not recommend|recommended|advise|advised|allowed, not be? justified, ruled out, rule out, no call for, keep the? away from, hardly worth, isn't|aren't|wasn't worth, let's|let us not, said|say no to|replant?, know need|worth, save the, scrap the, drop the, spare the, no cause for|to, we skip, leave off, not doing|do any, never",
   },
   {
     id: 'but no …',

@@ -26,6 +26,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
       hill|plant|stool|seedling be? =missing, hill|plant|seedling be? not|never there, drill skip, skip in the? stand, dead|died hill|plant, hill|plant|seedling be? dead|die|died,
       did =not|=n't come|emerge up?, didn't come|emerge up?, planter|drill|seeder skip, vacancy, misses in the? row, thin to nothing, worker skip hill, lost|missing stand, stand loss, missed a row|pass|strip, skippy, gappy, forgot|forget to plant, not planted in? there?, open hill`,
   },
+  { kind: 'gap', weak: true, words: 'be not there, not there' },
   {
     kind: 'poor_anchorage',
     words: `float, floater, unrooted, rootless, uprooted, hill|plant|seedling|stool stand? be? loose, loose hill|plant|seedling|stool, pull|pulled with one|two finger, lying|lie|sit|sitting on top of? the? straw|residue|mud|trash|soil,
@@ -198,7 +199,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   { kind: 'disease', taxon: 'bakanae', words: 'bakanae, foolish seedling, foolish plant, foot rot' },
   {
     kind: 'disease',
-    words: `disease, diseased, fungus, fungal, mould, mold, mildew, stem rot, root rot, rot, blight, leaf scald, scald, narrow brown leaf? spot, leaf streak, bacterial leaf? streak, yellow mottle, rymv, mottle virus, lesion, virus, ragged stunt, grassy stunt, damping off, aggregate sheath spot, sheath spot, kernel smut, smut, leaf smut, panicle blight, bacterial panicle blight, grain rot, infected, infection, sick|sickly plant|leaf|one, hoja blanca, downy, crown rot, black sheath rot, straighthead, autumn decline, akiochi, leaf spot, cercospora, stackburn, eyespot, glume discoloration|discolouration, dirty panicle, grain discoloration`,
+    words: `disease, sickness, diseased, fungus, fungal, mould, mold, mildew, stem rot, root rot, rot, blight, leaf scald, scald, narrow brown leaf? spot, leaf streak, bacterial leaf? streak, yellow mottle, rymv, mottle virus, lesion, virus, ragged stunt, grassy stunt, damping off, aggregate sheath spot, sheath spot, kernel smut, smut, leaf smut, panicle blight, bacterial panicle blight, grain rot, infected, infection, sick|sickly plant|leaf|one, hoja blanca, downy, crown rot, black sheath rot, straighthead, autumn decline, akiochi, leaf spot, cercospora, stackburn, eyespot, glume discoloration|discolouration, dirty panicle, grain discoloration`,
   },
   // Nutrition
   {
@@ -213,7 +214,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   },
   {
     kind: 'flooded',
-    words: `submerged, submergence, under the? water, underwater, waterlogged, water logged, water logging, waterlogging, flooded out|over, be|is|are =flooded, ponded|ponding, too much water, too deep, water be? too much|high|deep, drown, drowning, drowned out?, overtop, overtopped, overflow, inundated, inundation, swamped, can't|cannot|wo =drain|shed, can't|won't|cannot drain|shed it? water?, cannot|not|poorly|slow drain|draining|drained, be =under, covered by|with|in water, water be over the? top|leaf|plant|head|bund|levee|tip, over the tips, excess water, water covered|covers|has covered, it has covered, deep water|flooding, water stagnation, stagnant water, stagnation, standing in water, sitting in water, soaked, saturated, sodden, soggy, flash flood, flood damage, a flood`,
+    words: `submerged, submergence, under the? water, underwater, waterlogged, water logged, water logging, waterlogging, flooded out|over, be|is|are =flooded, ponded|ponding, too much water, too deep, water be? too much|high|deep, drown, drowning, drowned out?, overtop, overtopped, overflow, inundated, inundation, swamped, can't|cannot|wo =drain|shed, can't|won't|cannot drain|shed it? water?, cannot|not|poorly|slow drain|draining|drained, be =under, covered by|with|in water, water be over the? top|leaf|plant|head|bund|levee|tip, over the tips, excess water, water have? cover, it has covered, inside water, drink water only, deep water|flooding, water stagnation, stagnant water, stagnation, standing in water, sitting in water, soaked, saturated, sodden, soggy, flash flood, flood damage, a flood`,
   },
   {
     kind: 'flooded',
@@ -223,7 +224,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   { kind: 'flooded', says: 'absent', words: 'not =flooded|=submerged|waterlogged' },
   {
     kind: 'seepage',
-    words: `leak, leakage, leaky, seep, seepage, seepy, weep, weeping, levee|bund|dike|dyke|bank|border|ridge|berm blown|blew|broke|broken|burst|breached|washed out|through|away?, blown|blew|broken|burst|breached|washed out? levee|bund|dike|bank|dyke, breach, breached, blowout, blow out, washout, wash out, washed out, crab|crayfish|crawfish|crawdad|muskrat|mole|eel hole, crab make|made|making hole, hole in|through the? bund|levee|dike|bank|dyke|border, lose|losing|lost water, not|won't|can't|cannot|isn't hold|holding water, loses water, drop overnight, dropping|dropped overnight, fell fast, water go|going|goes out|through|under|away, water escape|escaping, percolation, percolating, water running|run|ran|runs out|through, bund be? broken|cut|open, piping, trickle|trickling, dribble, dripping, pissing out, undercut, sinkhole, sink hole, water loss`,
+    words: `leak, leakage, leaky, seep, seepage, seepy, weep, weeping, levee|bund|dike|dyke|bank|border|ridge|berm blown|blew|broke|broken|burst|breached|washed out|through|away?, blown|blew|broken|burst|breached|washed out? levee|bund|dike|bank|dyke, breach, breached, blowout, blow out, washout, wash out, washed out, crab|crayfish|crawfish|crawdad|muskrat|mole|eel hole, crab make|made|making hole, boring the? bund|bond|levee, crab bore, hole in|through the? bund|levee|dike|bank|dyke|border, lose|losing|lost water, not|won't|can't|cannot|isn't hold|holding water, loses water, drop overnight, dropping|dropped overnight, fell fast, water go|going|goes out|through|under|away, water escape|escaping, percolation, percolating, water running|run|ran|runs out|through, bund be? broken|cut|open, piping, trickle|trickling, dribble, dripping, pissing out, undercut, sinkhole, sink hole, water loss`,
   },
   {
     kind: 'seepage',
@@ -234,7 +235,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   // Lodging
   {
     kind: 'lodging',
-    words: `lodge, lodging, lean, leaning, laid|lay|laying|lying|lies over|down|flat, gone|go|going|goes|went over|down|flat, fall|fallen|fell|falling over|down|flat, knock|knocked down|over|flat, flatten|flattened, flat patch|corner|area|spot|ground, be|is|are|has|have|gone|went|lies|all|percent|now|still flat, =flat, be|is|are|has|have|gone =down, # =down, blown|blew|blow down|over|flat, goose necked?, goosenecked, tilt, tilting, tilted, bent over, bending over, on the ground, lying on the ground, =sleeping, sleep on the? ground|soil, slept, topple, tumbled, keel, keeled, collapsed, prostrate, swept flat, tip over, tipped|tipping over, crop be? down, plant be? down, stand|standing crooked, starting to lean, push|pushed over|down|flat, beaten down|flat, straw be? down, flop, flopped, slump, slumped, laid`,
+    words: `lodge, lodging, lean, leaning, laid|lay|laying|lying|lies over|down|flat, gone|go|going|goes|went over|down|flat, fall|fallen|fell|falling over|down|flat, knock|knocked down|over|flat, flatten|flattened, flat patch|corner|area|spot|ground, be|is|are|has|have|gone|went|lies|all|percent|now|still flat, =flat, be|is|are|has|have|gone =down, # =down, blown|blew|blow down|over|flat, throw down, lie to the, fall about|again|more, fall to|on the? side|west|east|north|south|ground, goose necked?, goosenecked, tilt, tilting, tilted, bent over, bending over, on the ground, lying on the ground, =sleeping, sleep on the? ground|soil, slept, topple, tumbled, keel, keeled, collapsed, prostrate, swept flat, tip over, tipped|tipping over, crop be? down, plant be? down, stand|standing crooked, starting to lean, push|pushed over|down|flat, beaten down|flat, straw be? down, flop, flopped, slump, slumped, laid`,
   },
   {
     kind: 'lodging',

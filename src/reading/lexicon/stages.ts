@@ -52,7 +52,7 @@ export const STAGE_WORDS: readonly StageRow[] = [
   {
     stage: 'booting',
     words:
-      '=booting, in boot, in the boot, early|mid|late|full boot, boot stage, boots swelling, flag leaf be? show|showing|out|visible|there, flag leaf showing|out, flag leaves showing|out, panicle be? in the? sheath, boot be? swell|swelling|splitting, split boot, flag leaf emerged, pregnant stage, pregnant, booted, in late|early|mid booting, flag leaf just come|came|coming',
+      '=booting, in boot, in the boot, early|mid|late|full boot, boot stage, boots swelling, flag leaf be? show|showing|out|visible|there, flag leaf showing|out, flag leaves showing|out, panicle be? in the? sheath, boot be? swell|swelling|splitting, split boot, flag leaf emerged, carry belly, pregnant stage, pregnant, booted, in late|early|mid booting, flag leaf just come|came|coming',
   },
   {
     stage: 'heading',

@@ -1,5 +1,5 @@
 /** Phrases that hold a word for work in another sense. */
-export const WORK_SPARES = `rat|rats have? cut, rats cutting, cut|chewed|clipped tiller|stem|stool|hill, cut # hill|tiller|stool|stem, cut # out|of|in|from, fresh|new|old cut, cut|cuts since, no|zero cut, clean cut, short cut, track =is cut, cut corner, power cut, cut by rat, hill cut, tiller cut,
+export const WORK_SPARES = `rat|rats have? cut, rats cutting, cut|chewed|clipped tiller|stem|stool|hill, cut # hill|tiller|stool|stem, cut # out|of|in|from, fresh|new|old cut, cut|cuts since, no|zero cut, clean cut, short cut, track =is cut, cut corner, power cut, cut price, cut the price|cost|budget, cut in overhead|pay|budget, harvest of, cut by rat, hill cut, tiller cut,
   check plot|bay|strip|block|in, the check, a check, untreated check, check =is|=was|=has, clean of|from, farmer check, check by the, top|bottom|skinny|flooded|airstrip check, both checks, checks =are|=were,
   look like, looks like, looks|looking|look good|ok|okay|fine|bad|nice|pale|better|worse|yellow|great|dry|healthy|even|poor|the same, it looks, they look, looked like, looked good|ok|fine|bad|nice,
   leave of absence, casual|sick|annual|maternity leave, on leave, leave early, leave for town|home|office, leaves,

@@ -281,6 +281,7 @@ export const WORKS: readonly WorkRow[] = [
     kind: 'scare_birds',
     verb: `scare|shoo|frighten ..3 {bird}|them|it|off|away|from
       =scare|=scaring
+      =shout|=shouting
       going out with ..2 gun|cannon|net|drum
       shout at|them|from
       net ..2 it|end|side|that|the|plot
@@ -309,7 +310,8 @@ export const WORKS: readonly WorkRow[] = [
     id: 'mend-bund',
     kind: 'mend_bund',
     verb: `mend|repair|patch|plug|seal|fix|close|rebuild|stop|block|raise|strengthen|reinforce|plaster|pack|build|pull|push|firm|shore|top|dam|caulk|line|fill|compact ..4 {bund} up|back|new?
-      pack|patch|plug|seal with|clay|mud
+      pack|patch|plug|seal|close|block|stuff ..2 with|clay|mud
+      stuff ..3 mud|clay|straw
       put|place|throw|pack|dump|add ..3 mud|clay|soil|sandbag|sandbags|dirt|plastic
       mud up|it|the
       =packed|=patched|=plugged|=mended|=plastered`,
@@ -480,7 +482,7 @@ export const WORKS: readonly WorkRow[] = [
       =rotavating|=disking|=discing
       laser levelling|leveling
       second|first ploughing|rotavation|puddling|pass
-      tractor|rotavator`,
+      rotavator`,
     yes: ['plough it on Thursday', 'puddling finished yesterday', 'level it again tomorrow'],
     no: ['the water level is low', 'ploughed through the reports'],
   },
@@ -531,6 +533,8 @@ export const WORKS: readonly WorkRow[] = [
       we =leave like
       let|leave it|them be|ride|go|stand|grow
       live with it|that|this|them|em
+      forget it
+      forget about it|that|this
       can|will live with
       ignore
       let ..2 be
@@ -579,7 +583,7 @@ export const WORKS: readonly WorkRow[] = [
   {
     id: 'mend-it',
     kind: 'mend',
-    verb: `patch|pack|plug|fix|repair|mend|close|seal|shim|sack|sandbag|stop it|that|them|this|em ..1 up?
+    verb: `patch|pack|plug|fix|repair|mend|close|seal|shim|sack|sandbag|block it|that|them|this|em ..1 up?
       =patching|=packing|=plugging|=fixing`,
     objectFirst: `must|to be =closed|=plugged|=mended|=fixed|=repaired|=patched|=packed|=sealed
       needs|need =packing|=plugging|=mending|=patching|=fixing|=sealing`,

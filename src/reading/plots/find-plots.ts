@@ -138,7 +138,7 @@ function findAll({ tokens }: Words, order: string[]): PlotFound[] {
     let end = at + 1;
     while (end < at + 4 && (FILLERS.has(tokens[end]?.lower ?? '') || tokens[end]?.kind === 'number')) end++;
     const word = tokens[end]?.lower ?? '';
-    if (!ALL_AFTER.has(word)) continue;
+    if (!ALL_AFTER.has(word) || (word === 'field' && tokens[at]!.lower === 'all')) continue;
     if (['whole', 'entire'].includes(tokens[at]!.lower) && !['farm', 'trial', 'site'].includes(word))
       continue;
     found.push({ first: at, last: end, codes: order, role: 'subject', said: 'group', group: true });
@@ -193,6 +193,13 @@ function join({ tokens }: Words, found: PlotFound[], order: string[]): PlotFound
       before.codes.join() === one.codes.join()
     )
       out[out.length - 1] = { ...before, last: one.last };
+    else if (before && between.length === 0 && before.said === 'number' && one.said === 'number')
+      out[out.length - 1] = {
+        ...before,
+        last: one.last,
+        codes: [...new Set([...before.codes, ...one.codes])],
+        group: true,
+      };
     else if (before && isSameAgain(between) && before.codes.join() === one.codes.join())
       out[out.length - 1] = { ...before, last: one.last };
     else if (before && isList(between) && !isNewClause(tokens, one, between))

@@ -26,7 +26,7 @@ export function findWork(
   return withoutTold(passage, settleOverlaps(found));
 }
 
-const NAMING = /^(the|a|an|this|that|second|another|first|last|next|no|one|our|their|his|her|since|by|of|any|some|yellow|flat|bare|wet|dry|big|small|each|every|two|three)$/;
+const NAMING = /^(the|a|an|this|that|second|another|first|last|next|no|one|our|their|his|her|since|by|of|any|some|yellow|flat|bare|wet|dry|big|small|each|every|two|three|much|more|less|few|\d+)$/;
 const ALSO_NOUNS = /^(spray|flush|drain|net|bait|trap|count|check|cut|harvest|patch|rogue|plant|seed|pump|weed|feed|flood|level|burn|sample|measure|visit|look|call|report)$/;
 
 /** `since the spray`, `a yellow patch by the outlet`: the word names a thing or the work as a whole. */

@@ -8,10 +8,16 @@ export function statusFromWords(passage: Passage, work: WorkToSettle, asked: boo
   const found = anyStatus(passage, work);
   const status =
     asked && (found === 'done' || found === null) && work.mention.tense === 'base' ? 'planned' : found;
+  if (work.kind === 'inspect' && status === 'planned' && isLookingNow(passage, work)) return null;
+  if (work.kind === 'tell' && /^(have|has|had)$/.test(passage.tokens[work.mention.first]!.lower)) return 'done';
   if (work.kind === 'measure' || work.kind === 'inspect')
     return status === 'done' || (status === 'ruled_out' && work.kind === 'inspect') ? null : status;
   return status;
 }
+
+/** `now I look at the neck`: that is this very walk. */
+const isLookingNow = (passage: Passage, { mention, time, cues }: WorkToSettle): boolean =>
+  /^(i|we|am|are)$/.test(passage.tokens[mention.first - 1]?.lower ?? '') && !cues.some(({ row }) => row.says === 'planned' && row.id !== 'is …ing') && (!time || passage.tokens[time.first]!.lower === 'now');
 
 function anyStatus(passage: Passage, work: WorkToSettle): ActionStatus | null {
   const { cues, kind } = work;
@@ -126,8 +132,10 @@ function byTense(
   futureOnly: boolean,
 ): ActionStatus | null {
   const { mention, time } = work;
+  const part = time ? partOfDay(passage, time) : null;
+  if (part === 'evening' && mention.tense !== 'ed') return 'planned';
   if (mention.form === 'noun') {
-    if (pastOnly) return 'done';
+    if (pastOnly || part === 'morning') return 'done';
     if (futureOnly || (time && time.toCome)) return isBarePhrase(passage, work) ? 'planned' : null;
     return null;
   }
@@ -141,6 +149,16 @@ function byTense(
   if (hasSubject(passage, mention.first) && !time?.toCome)
     return isSameInBoth(passage, mention.first) ? 'done' : 'planned';
   return 'planned';
+}
+
+/** `tonight` is to come, `this morning` is over. */
+function partOfDay(passage: Passage, time: { first: number; last: number }): 'morning' | 'evening' | null {
+  for (let at = time.first; at <= time.last; at++) {
+    const word = passage.tokens[at]!.lower;
+    if (word === 'tonight' || (word === 'evening' && /^(this|today)$/.test(passage.tokens[at - 1]?.lower ?? ''))) return 'evening';
+    if (word === 'morning' && passage.tokens[at - 1]?.lower === 'this') return 'morning';
+  }
+  return null;
 }
 
 /** `we cut Monday when the thresher is free`. */

@@ -96,6 +96,7 @@ function isIdle(passage: Passage, mention: FindingMention): boolean {
   if (/^flat$/.test(passage.tokens[mention.last]!.lower) && /^(leaf|leaves)$/.test(before)) return true;
   if (isAnothersCause(passage, mention)) return true;
   if (word === 'tall' && before === 'the') return true;
+  if (mention.kind === 'nutrient' && word === 'yellow' && isRipening(passage, mention.first)) return true;
   if (mention.kind === 'seepage' && hasBefore(passage, mention.first, HOUSEHOLD)) return true;
   if (word === 'went' && /^(twice|it|with|the|again|there)$/.test(next)) return true;
   if (
@@ -141,7 +142,14 @@ function isAnothersCause(passage: Passage, mention: FindingMention): boolean {
   return false;
 }
 
-const HOUSEHOLD = /^(roof|boot|boots|tap|hose|truck|engine|radiator|tyre|tire|bucket|hall|shed|hut|house|oil|umbrella|bottle|kettle|tent|jeep|tractor)$/;
+/** `ninety percent yellow`, `yellow ripe already`: the colour of ripe rice. */
+const isRipening = (passage: Passage, at: number): boolean => {
+  for (let near = Math.max(0, at - 6); near <= at + 4 && near < passage.tokens.length; near++)
+    if (/^(ripe|ripening|mature|grain|panicles?|heads?|golden)$/.test(passage.tokens[near]!.lower)) return true;
+  return false;
+};
+
+const HOUSEHOLD = /^(generator|pickup|boat|canoe|moto|printer|roof|boot|boots|tap|hose|truck|engine|radiator|tyre|tire|bucket|hall|shed|hut|house|oil|umbrella|bottle|kettle|tent|jeep|tractor)$/;
 
 const hasBefore = (passage: Passage, at: number, words: RegExp): boolean =>
   [1, 2, 3].some((back) => words.test(passage.tokens[at - back]?.lower ?? ''));

@@ -38,7 +38,7 @@ function rowFrom(all: readonly MeasurementFound[], index: number, passage: Passa
     const before = row.at(-1)!;
     if (
       one.quantity !== before.quantity ||
-      one.first - before.last > 4 ||
+      one.first - before.last > 6 ||
       passage.plotOver.slice(before.last + 1, one.first).some(Boolean) ||
       wallBetween(passage, before.last, one.first) === 3
     )
