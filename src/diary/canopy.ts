@@ -3,6 +3,7 @@
 import { maskPath, originalPath } from '../storage/media.ts';
 import { findPhoto } from '../storage/photo-rows.ts';
 import type { Diary, Refusal } from './diary.ts';
+import { takenAt } from './taken-at.ts';
 
 export interface CoverReading {
   coverPercent: number;
@@ -53,7 +54,7 @@ export async function measureCover(diary: Diary, id: string): Promise<CoverReadi
 export async function coverOverTime({ db }: Diary, plot: string): Promise<CoverPoint[]> {
   const rows = await db
     .selectFrom('photos')
-    .select(['id', 'taken_wall', 'received_at', 'cover'])
+    .select(['id', 'taken_wall', 'clock_shift_min', 'received_at', 'cover'])
     .where('plot', '=', plot)
     .where('straight_down', '=', 1)
     .where('cover_percent', 'is not', null)
@@ -61,7 +62,7 @@ export async function coverOverTime({ db }: Diary, plot: string): Promise<CoverP
   return rows
     .map((row) => ({
       photoId: row.id,
-      day: (row.taken_wall ?? row.received_at).slice(0, 10),
+      day: (takenAt(row) ?? row.received_at).slice(0, 10),
       ...(JSON.parse(row.cover!) as CoverReading),
     }))
     .sort((a, b) => a.day.localeCompare(b.day));

@@ -2,6 +2,7 @@
 import { type Fact, LIST_NAMES, type ListName, type Span, type Trace } from '../reading/record.ts';
 import { sayFact } from '../reading/say-fact.ts';
 import type { FactRow, PhotoRow } from '../storage/tables.ts';
+import { takenAt } from './taken-at.ts';
 
 export interface FactShown {
   id: string;
@@ -33,6 +34,8 @@ export interface PhotoShown {
   straightDown: boolean;
   /** Why no picture can be shown, or null. */
   fault: string | null;
+  /** Its own page. */
+  href: string;
   small: string;
   large: string;
   original: string;
@@ -80,12 +83,13 @@ export function showPhoto(row: PhotoRow, words: string): PhotoShown {
     id: row.id,
     name: row.name,
     alt: altWords(row, words),
-    takenAt: row.taken_wall?.slice(0, 16) ?? null,
+    takenAt: takenAt(row)?.slice(0, 16) ?? null,
     plot: row.plot,
     placedBy: row.placed_by,
     coverPercent: row.cover_percent,
     straightDown: row.straight_down === 1,
     fault: row.fault,
+    href: `/photos/${row.id}`,
     small: `/media/${row.id}/small`,
     large: `/media/${row.id}/large`,
     original: `/media/${row.id}/original`,

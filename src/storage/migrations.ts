@@ -70,4 +70,18 @@ export const MIGRATIONS: readonly { name: string; sql: readonly string[] }[] = [
         primary key (action, look_at))`,
     ],
   },
+  {
+    name: '002 follow-ups by person',
+    sql: [`create index follow_ups_of_person on follow_ups (who, bucket)`],
+  },
+  {
+    name: '003 the shift of a photo’s clock, changes that can be taken back',
+    sql: [
+      `alter table photos add column clock_shift_min integer not null default 0`,
+      `create table changes (
+        id text primary key, at text not null, by_whom text not null, words text not null,
+        was text not null, became text not null, undone_at text)`,
+      `create index changes_by_time on changes (at)`,
+    ],
+  },
 ];

@@ -23,6 +23,7 @@ export interface Tables {
   handed_on: { token: string; day: string; who: string | null; made_at: string; expires_at: string };
   /** The farm's own rows of the look afterwards; where there are none, the table that it starts with rules. */
   look_after: { action: string; look_at: string; row: string; changed_at: string };
+  changes: ChangeRow;
 }
 
 export interface FarmRow {
@@ -135,6 +136,20 @@ export interface PhotoRow {
   developed_at: string | null;
   /** Why no picture could be made of it, in words; the original is kept all the same. */
   fault: string | null;
+  /** Minutes that a person adds to the file's own time, because the phone's clock was wrong; `taken_wall` stays as read. */
+  clock_shift_min: number;
+}
+
+/** What a change of photos or boundaries replaced, so that it can be taken back. */
+export interface ChangeRow {
+  id: string;
+  at: string;
+  by_whom: string;
+  words: string;
+  /** JSON: Rows as they stood before and as they stand after. */
+  was: string;
+  became: string;
+  undone_at: string | null;
 }
 
 export interface FactRow {

@@ -62,7 +62,7 @@ describe('a photo without words', () => {
 
   test('is placed by a person with one word, and that word stays', async () => {
     const id = await takeIn(onTrialPlot.file);
-    expect(await placePhoto(diary, id, 'e3')).toEqual({ plot: 'E3' });
+    expect(await placePhoto(diary, id, 'e3')).toMatchObject({ plot: 'E3' });
     expect(await photoTray(diary)).toEqual([]);
     expect(await placePhoto(diary, id, 'Z9')).toMatchObject({
       field: 'plot',
