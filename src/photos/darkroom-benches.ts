@@ -21,6 +21,7 @@ export interface Benches {
   ask(order: Order): Promise<Outcome>;
   /** Returns when no child is left; what was waiting or under way is answered with `stopped`. */
   close(): Promise<void>;
+  isClosed(): boolean;
 }
 
 interface Job {
@@ -122,6 +123,7 @@ export function openBenches(limits: DarkroomLimits): Benches {
       }
       await Promise.all(left.map(({ gone }) => gone));
     },
+    isClosed: () => closed,
   };
 }
 

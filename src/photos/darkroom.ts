@@ -18,6 +18,8 @@ export interface Darkroom {
   cover(path: string, maskPath?: string): Promise<CoverAnswer>;
   /** Ends the children; what was waiting or under way is answered as refused with `stopped`. */
   close(): Promise<void>;
+  /** From the call of close on. A refusal that arrives now says nothing about its photo and should not be kept. */
+  isClosed(): boolean;
 }
 
 export function openDarkroom({
@@ -41,6 +43,7 @@ export function openDarkroom({
     cover: (path, maskPath) =>
       ask<CoverAnswer>({ do: 'cover', path, ...(maskPath && { maskPath }) }, noPicture),
     close: benches.close,
+    isClosed: benches.isClosed,
   };
 }
 

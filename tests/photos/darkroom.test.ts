@@ -183,7 +183,9 @@ describe('closing', () => {
     const path = await put('short.jpg', await fieldPhoto());
     await short.examine(path);
     const pending = [1, 2, 3, 4].map(() => short.examine(path));
+    expect(short.isClosed()).toBe(false);
     await short.close();
+    expect(short.isClosed()).toBe(true);
     const reasons = (await Promise.all(pending)).map(({ ingest }) => ingest.reason);
     // The first two may have been answered while the children were being ended.
     for (const reason of reasons.slice(0, 2)) expect(['', 'stopped']).toContain(reason);
