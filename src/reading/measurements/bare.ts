@@ -162,7 +162,9 @@ function onInstrument(around: Surroundings, number: NumberFound): Read[] | null 
 
 /** The thermometer may have words of its own before it. */
 function onThermometer(around: Surroundings, number: NumberFound): Read[] | null {
-  if (wordOf(around, number.last + 1) !== 'on') return null;
+  const behind = [1, 2, 3].map((step) => wordOf(around, number.last + step)).join(' ');
+  if (/^in the (shade|sun)$/.test(behind) && number.value >= 20) return read('air_temperature', celsius(number.value, false), 'in-the-shade');
+  if (!behind.startsWith('on ')) return null;
   for (let index = number.last + 2; index <= number.last + 5; index++)
     if (wordOf(around, index) === 'thermometer')
       return read('air_temperature', celsius(number.value, false), 'on-the-thermometer');
@@ -289,7 +291,7 @@ const isColdIn = (said: string, value: number): boolean => /^(low|min|minimum)$/
 const isTemperature = (around: Surroundings, number: NumberFound, said: string): boolean =>
   number.value >= 5 &&
   number.value <= 125 &&
-  !/^(hot|heat|hi)$/.test(said) &&
+  !(/^(hot|heat|hi)$/.test(said) && number.value < 28) &&
   endsHere(around, number.last + 1);
 
 const speaksOfRowsBefore = (around: Surroundings, at: number): boolean =>

@@ -133,6 +133,12 @@ const JOINS = new Set([
   'close',
   'far',
   'farther',
+  's',
+  'n',
+  'e',
+  'w',
+  'rest',
+  'half',
 ]);
 const REACH_IN_SENTENCE = 16;
 const REACH_BEYOND = 12;
@@ -148,6 +154,10 @@ function forward(around: Surroundings, figures: Figure[]): void {
   const starts = new Set(figures.map(({ number }) => number.first));
   let before: Figure | null = null;
   for (const figure of figures) {
+    if (before && isOpen(figure) && isMoistureOf(around, before, figure)) {
+      figure.reads = [{ quantity: 'grain_moisture_pct', value: figure.number.value, rule: 'beside-the-weight' }];
+      continue;
+    }
     const model = before && modelOf(before, figure);
     if (before && model && isOpen(figure) && joins(around, before, figure, starts))
       take(around, figure, model);
@@ -159,6 +169,15 @@ function forward(around: Surroundings, figures: Figure[]): void {
     if (figure.reads.length > 0) before = figure;
   }
 }
+
+/** `6.4 t/ha @ 21%`, `5.9 at 22.5`: grain is weighed with its moisture. */
+const isMoistureOf = (around: Surroundings, before: Figure, figure: Figure): boolean =>
+  before.reads[0]?.quantity === 'grain_yield' &&
+  figure.number.first - before.shape.last <= 4 &&
+  /^(at|@)$/.test(wordOf(around, figure.number.first - 1)) &&
+  (figure.shape.kind === 'percent' || figure.shape.kind === 'bare') &&
+  figure.number.value >= 10 &&
+  figure.number.value <= 40;
 
 /** `4.1, 5.3 and 4.6 t/ha`, `58 against 71 cm`: the unit stands behind the last. */
 function backward(around: Surroundings, figures: Figure[]): void {
@@ -231,7 +250,7 @@ const isTight = (around: Surroundings, from: number, to: number): boolean => {
   if (to - from > 6) return false;
   for (let index = from; index < to; index++)
     if (
-      !/^(,|and|or|against|versus|vs|v|&|then|\/|the|um|uh)$/.test(wordOf(around, index)) &&
+      !/^(,|and|n|or|against|versus|vs|v|&|then|\/|the|um|uh)$/.test(wordOf(around, index)) &&
       !around.isPlot(index)
     )
       return false;

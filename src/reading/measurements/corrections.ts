@@ -1,7 +1,7 @@
 import type { Figure } from './figure.ts';
 import { type Surroundings, wordOf } from './surroundings.ts';
 
-const REACH = 14;
+const REACH = 18;
 
 /** `Heading 50 no 60%`, `twelve no wait thirteen`, `5, no, I counted once more, 9 of 150`: the earlier figure is taken back. */
 export function isTakenBack(around: Surroundings, figures: Figure[], index: number): boolean {

@@ -6,7 +6,7 @@ import type { Topic } from './topics.ts';
 
 const NOT_COUNTED_HERE =
   /^(seedling|seedlings|plant|plants|grains|grain|leaves|leaf|spikelets|panicle|panicles|heads|head|ears|mass|masses)$/;
-const A_HILL: ReadonlySet<Topic> = new Set<Topic>(['insects', 'tillers', 'panicles', 'snails']);
+const A_HILL: ReadonlySet<Topic> = new Set<Topic>(['insects', 'tillers', 'panicles', 'snails', 'predators']);
 
 export const readPerHill: ReadFigure = (around, number, shape) => {
   for (let index = number.last + 1; index < shape.last; index++)

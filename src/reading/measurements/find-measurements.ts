@@ -11,6 +11,7 @@ import { isTakenBack } from './corrections.ts';
 import { readCropWeight } from './crop-weights.ts';
 import { readPerHill, readPerSquareMetre } from './densities.ts';
 import type { Figure } from './figure.ts';
+import { readHeadedLists } from './headed-lists.ts';
 import { ruledOut } from './guards.ts';
 import { readLength } from './lengths.ts';
 import { readProportion } from './proportions.ts';
@@ -56,7 +57,9 @@ export function findMeasurements(
 ): MeasurementFound[] {
   const around = surroundingsOf(tokens, isPlot);
   const own = withOneOfAUnit(tokens, numbers).filter((number) => !isPlot(number.first));
-  const figures = carryOn(around, figuresOf(around, own));
+  const read = figuresOf(around, own);
+  readHeadedLists(around, read);
+  const figures = carryOn(around, read);
   const found: MeasurementFound[] = [];
   figures.forEach((figure, index) => {
     if (figure.out || isTakenBack(around, figures, index)) return;

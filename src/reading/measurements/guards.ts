@@ -23,6 +23,7 @@ const BEFORE = treeOf<Guard>([
 ]);
 
 const AFTER = treeOf<Guard>([
+  ...phrasesOf('short of, more than, less than, better than, ahead of', { reach: 1, says: 'plan' } as Guard),
   ...phrasesOf('we spray, we treat, we irrigate, we drain, i spray, we flood', {
     reach: 1,
     says: 'plan',
@@ -57,6 +58,7 @@ export function ruledOut(
     return 'denied';
   const guard = guardBefore(around, number.first) ?? guardAfter(around, last);
   if (guard === 'plan') return guard;
+  if (isBound(around, number, quantity) || isAnother(around, number)) return 'denied';
   if (number.first === number.last && wordOf(around, number.first) === 'one' && PRONOUN_VERBS.test(wordOf(around, number.last + 1))) return 'denied';
   if (quantity === 'rainfall' && isOfAnotherDay(around, number, last)) return 'other-day';
   if (guard === 'other-day' || saidOfWeekday(around, number, last))
@@ -65,6 +67,19 @@ export function ruledOut(
       : 'other-day';
   return null;
 }
+
+/** `under 5 %`, `taller than B2, by 4 cm`: a bound or a difference, no reading. */
+function isBound(around: Surroundings, number: NumberFound, quantity: Quantity): boolean {
+  const before = wordOf(around, number.first - 1);
+  if (quantity.endsWith('_pct')) return /^(under|below)$/.test(before);
+  if (before !== 'by') return false;
+  for (let index = number.first - 2; index >= Math.max(0, number.first - 9); index--) if (wordOf(around, index) === 'than') return true;
+  return false;
+}
+
+/** `the first one`, `that one`, `no one`. */
+const isAnother = (around: Surroundings, number: NumberFound): boolean =>
+  number.first === number.last && wordOf(around, number.first) === 'one' && /^(first|second|third|last|other|this|that|which|no|next|good|bad|big|small)$/.test(wordOf(around, number.first - 1));
 
 /** `one sees no more`: nobody is counted. */
 const PRONOUN_VERBS = /^(sees|see|can|says|must|would|could|should|cannot|does|has|finds|might|hopes|expects)$/;

@@ -114,11 +114,13 @@ const tidy = (value: number): number => Number(value.toPrecision(6));
 /** `we got 2 inches last nite`: rain, where nothing else is spoken of. */
 function isRainOvernight(around: Surroundings, number: NumberFound, last: number): boolean {
   if (
+    !/^(mm|mms|millimetres?|millimeters?)$/.test(wordOf(around, last)) &&
     !/^(got|had|caught)$/.test(wordOf(around, number.first - 1)) &&
     !/^(got|had|caught)$/.test(wordOf(around, number.first - 2))
   )
     return false;
   const behindIt = `${wordOf(around, last + 1)} ${wordOf(around, last + 2)}`;
+  if (behindIt === 'in the' && !/^(got|had|caught)$/.test(wordOf(around, number.first - 1))) return false;
   return (
     /^(last (night|nite|nyt|evening)|overnight|in the|yesterday)/.test(behindIt) &&
     nearestTopic(around, number.first, last, LENGTH_TOPICS, 'clause') === null

@@ -4,26 +4,7 @@ import type { Quantity } from '../record.ts';
 import { type Read, type ReadFigure, read } from './reading.ts';
 import { nearestTopic, type Surroundings, wordOf } from './surroundings.ts';
 import type { Topic } from './topics.ts';
-
-type Whole = 'hills' | 'tillers' | 'panicles' | 'area' | 'other' | null;
-
-const WHOLES: ReadonlyMap<string, Whole> = new Map(
-  (
-    [
-      ['hills', 'hill hills stool stools clump clumps plants plant'],
-      ['tillers', 'tiller tillers stems stem culms culm shoots'],
-      ['panicles', 'panicle panicles ears ear heads head'],
-      [
-        'area',
-        'plot plots field fields area bay stand crop check strip block surface it patch parcel terrace paddy acre corner end side half place grandpas',
-      ],
-      [
-        'other',
-        'grains grain spikelets leaves leaf seed seeds tomatoes tomato people farmers plants. water labour crew visitors rows seedlings traps light sky sweeps sweep samples traps trap days weeks visits farms nets squares points photos',
-      ],
-    ] as const
-  ).flatMap(([whole, words]) => words.split(' ').map((word): [string, Whole] => [word, whole])),
-);
+import { type Whole, WHOLES } from './wholes.ts';
 
 const ALL: ReadonlySet<Topic> = new Set<Topic>([
   'cover',
@@ -184,7 +165,7 @@ function readPercent(
 ): Read[] {
   const next = wordOf(around, number.last + 1);
   const whole = wholeBehind(around, number.last + 1) ?? wholeBefore(around, number.first);
-  if (whole === 'other' || NOT_MEASURED.has(next)) return [];
+  if (whole === 'other' || NOT_MEASURED.has(next) || isSaidOfAnother(around, number.first)) return [];
   if (/^(out|headed|emerged|exserted)$/.test(next) && wordOf(around, number.last + 2) !== 'of')
     return read('heading_pct', percent, 'percent-out');
   if (whole === 'hills')
@@ -212,7 +193,7 @@ const headsOf = (around: Surroundings, number: NumberFound): Topic | undefined =
 
 /** `4.5 t per ha at 20.2 percent`: grain is weighed with its moisture. */
 const isBesideCropWeight = (around: Surroundings, number: NumberFound): boolean =>
-  wordOf(around, number.first - 1) === 'at' && /^(ha|hectare|acre|ac|t)$/.test(wordOf(around, number.first - 2));
+  wordOf(around, number.first - 1) === 'at' && [2, 3].some((back) => /^(ha|hectare|acre|ac|t)$/.test(wordOf(around, number.first - back)));
 
 /** `60 percent of the panicles are out`. */
 function headingOf(around: Surroundings, number: NumberFound, percent: number, whole: Whole): Read[] {
@@ -228,6 +209,13 @@ const NOT_MEASURED = new Set(
     ' ',
   ),
 );
+
+/** `flowering is one hundred percent`: the share is of what stands before. */
+function isSaidOfAnother(around: Surroundings, first: number): boolean {
+  let at = first - 1;
+  while (/^(is|at|about|around|now|=|:|nearly|almost|maybe)$/.test(wordOf(around, at))) at--;
+  return at < first - 1 && /^(flowering|germination|emergence|maturity|survival|humidity|shade)$/.test(wordOf(around, at));
+}
 
 /** What stands behind `of`: `15% of hills`, `a third of the plot`, `half of it`, `4 percent tillers`. */
 function wholeBehind(around: Surroundings, at: number): Whole {

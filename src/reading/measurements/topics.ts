@@ -38,7 +38,8 @@ export type Topic =
   | 'temperature'
   | 'patch'
   | 'gathered'
-  | 'sweep';
+  | 'sweep'
+  | 'predators';
 
 export const TOPICS = treeOf<Topic>([
   ...phrasesOf('cover, covered, covers, covering, ground cover, cover of weeds', 'cover' as Topic),
@@ -47,7 +48,7 @@ export const TOPICS = treeOf<Topic>([
     'moisture' as Topic,
   ),
   ...phrasesOf(
-    'heading, headed, headed out, heads, heads out, in head, head out, heads coming, panicles out, ears out, panicle emergence, ear emergence, exserted, panicles emerged, panicles showing, headin, ears are out',
+    'heading, headed, headed out, heads, heads out, in head, head out, heads coming, panicles out, ears out, panicle emergence, ear emergence, exserted, panicles emerged, panicles showing, headin, ears are out, start to come out, starting to come out, started coming out, coming out, just come out',
     'heading' as Topic,
   ),
   ...phrasesOf(
@@ -56,7 +57,7 @@ export const TOPICS = treeOf<Topic>([
   ),
   ...phrasesOf('dead heart, dead hearts, deadheart, deadhearts, dh, dead shoots', 'dead-hearts' as Topic),
   ...phrasesOf(
-    'lodged, lodging, flat, flattened, laid down, laid over, lying, fallen, fallen over, fell over, fell, gone over, gone flat, went down, went flat, went over, blown over, blown down, on the ground, is down, are down, leaning, leans, leaned, lodge, lodgd, lodgin, laid, knocked down, knocked over, toppled, thrown down, brought down, pushed over, beaten down, bent over, tipped over, lies, pushed down, come down, came down',
+    'lodged, lodging, flat, flattened, laid down, laid over, lying, fallen, fallen over, fell over, fell, gone over, gone flat, went down, went flat, went over, blown over, blown down, on the ground, is down, are down, leaning, leans, leaned, lodge, lodgd, lodgin, laid, knocked down, knocked over, toppled, thrown down, brought down, pushed over, beaten down, bent over, tipped over, lies, lie, fall, falls, pushed down, come down, came down',
     'lodged' as Topic,
   ),
   ...phrasesOf(
@@ -91,7 +92,7 @@ export const TOPICS = treeOf<Topic>([
     'off-types' as Topic,
   ),
   ...phrasesOf(
-    `yellow, yellowing, pale, burnt, burned, scorched, bleached, drowned, drown, drowned out, under water, submerged, flooded, dried up, dried, dead, dying, damaged, damage, affected, hopperburn, hopper burn, stunted, eaten, torn, shredded, nibbled, bird, birds, sick, hurt, killed, orange, reddish, wilted, wilting, grazed, trampled, hopper burnt, hopper burned, washed out, washed away, cracked, cracking, ruined, lost, gone, burn, hopperburnt, rusty, blackbirds, sparrows, geese, ducks, hogs, pigs, cattle, hail, hailed, uneven, died, chlorosis, yellowed, brown, bare, droughted, underwater, dry`,
+    `yellow, yellowing, pale, burnt, burned, scorched, bleached, drowned, drown, drowned out, under water, submerged, flooded, dried up, dried, dead, dying, damaged, damage, affected, hopperburn, hopper burn, stunted, eaten, torn, shredded, nibbled, bird, birds, sick, hurt, killed, orange, reddish, wilted, wilting, grazed, trampled, hopper burnt, hopper burned, washed out, washed away, cracked, cracking, ruined, lost, gone, burn, hopperburnt, rusty, blackbirds, sparrows, geese, ducks, hogs, pigs, cattle, hail, hailed, uneven, died, floating, floated, afloat, uprooted, chlorosis, yellowed, brown, bare, droughted, underwater, dry`,
     'problem' as Topic,
   ),
   ...phrasesOf(
@@ -180,4 +181,5 @@ export const TOPICS = treeOf<Topic>([
     'gathered' as Topic,
   ),
   ...phrasesOf('sweep, sweeps, net sweeps, sticky trap, light trap, trap catch, per sweep', 'sweep' as Topic),
+  ...phrasesOf('spider, spiders, ladybird, ladybirds, ladybug, ladybugs, natural enemy, natural enemies, dragonfly, dragonflies, damselfly, damselflies, beneficials, predators, wolf spider, wolf spiders, mirid, mirids', 'predators' as Topic),
 ]);

@@ -112,7 +112,7 @@ function isReversedShare(tokens: Token[], whole: NumberFound, part: NumberFound)
 const AFTER_SHARE_WORD = new Set(['every', 'each', 'the', 'of']);
 /** `2 in 3 inches`, `5 in 2031`, `3 from 5 pm`: what follows shows that the second figure is no count. */
 const NOT_A_WHOLE = new Set(
-  'inch inches cm mm m metre metres meter meters feet foot ft days day weeks week hours hour am pm o percent kg bags % /'.split(
+  'square sq inch inches cm mm m metre metres meter meters feet foot ft days day weeks week hours hour am pm o percent kg bags % /'.split(
     ' ',
   ),
 );

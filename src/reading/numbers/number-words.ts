@@ -81,6 +81,6 @@ export const UNIT_BEFORE_WHICH_ONLY_A_NUMBER_STANDS: ReadonlySet<string> = new S
 export const COUNTED_THINGS: ReadonlySet<string> = new Set(
   (
     'hill hills tiller tillers stem stems culm culms panicle panicles plant plants stool stools clump clumps bunch bunches heads head ears ear ' +
-    'stalks stalk stands stand seedlings seedling white dead cut missing gone not there are is were hearts heart bad sick affected infected hit chewed eaten empty damaged of the tall'
+    'stalks stalk stands stand blank blanks misses skips seedlings seedling white dead cut missing gone not there are is were hearts heart bad sick affected infected hit chewed eaten empty damaged of the tall'
   ).split(' '),
 );

@@ -68,7 +68,7 @@ const UNITS = treeOf<Unit>([
   ...unit('g, gm, gms, gr, gram, grams, gramme, grammes, grm', 'g', 'mass', 0.001),
   ...unit('lb, lbs, pound, pounds, #, lb.', 'lb', 'mass', POUND_KG),
   ...unit(
-    'ton, tons, tonne, tonnes, t, tonn, metric ton, metric tons, metric tonne, metric tonnes, mt.',
+    'ton, tons, tonne, tonnes, t, tonn, metric ton, metric tons, metric tonne, metric tonnes, mt., tan',
     't',
     'mass',
     1000,
@@ -113,7 +113,7 @@ export const unitAt = (tokens: Token[], at: number): { value: Unit; last: number
 
 const PER = treeOf<true>([
   ...phrasesOf(
-    '/, per, a, an, for a, to the, to an, each, every, for one, for each, in one, one, p, par, for, by, on one, on a, in a, on an',
+    '/, per, a, an, for a, in 1, per 1, per one, / 1, to the, to an, each, every, for one, for each, in one, one, p, par, for, by, on one, on a, in a, on an',
     true as const,
   ),
 ]);

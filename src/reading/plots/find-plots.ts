@@ -90,11 +90,7 @@ const lastOfTail = (words: Words, last: number): number => {
 function stands(words: Words, meant: PlotMeant, at: number, last: number, before?: PlotFound): boolean {
   if (meant.said === 'number') return !isCountNotPlot(words.tokens, words.following, at, last, before);
   if (meant.said === 'part')
-    return (
-      words.tokens[at - 1]?.lower === 'the' &&
-      isSentenceStart(words, at - 1) &&
-      !isPartOfOtherWords(words.tokens, last, meant)
-    );
+    return opensSentence(words, at) && !ORDINARY.has(words.tokens[at]!.lower) && !isPartOfOtherWords(words.tokens, last, meant);
   return !isPartOfOtherWords(words.tokens, last, meant) && !isOrdinaryPair(words, at, last);
 }
 
