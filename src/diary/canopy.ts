@@ -42,6 +42,7 @@ export async function measureCover(diary: Diary, id: string): Promise<CoverReadi
     originalPath(diary.mediaFolder, id),
     maskPath(diary.mediaFolder, id),
   );
+  if (diary.darkroom.isClosed()) return { refused: 'The server is stopping: measure the photo again later.' };
   await diary.db
     .updateTable('photos')
     .set({ cover_percent: 'fault' in answer ? null : answer.coverPercent, cover: JSON.stringify(answer) })

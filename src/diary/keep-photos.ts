@@ -137,7 +137,7 @@ async function developAll(diary: Diary): Promise<void> {
       .where('developed_at', 'is not', null)
       .limit(20)
       .execute();
-    if (waiting.length + unmeasured.length === 0) return;
+    if (waiting.length + unmeasured.length === 0 || diary.darkroom.isClosed()) return;
     await Promise.all([
       ...waiting.map(({ id }) => develop(diary, id)),
       ...unmeasured.map(({ id }) => measureCover(diary, id)),
@@ -157,6 +157,8 @@ async function develop(diary: Diary, id: string): Promise<void> {
           })
         ).fault
       : `${refusalWords[examined.ingest.reason]} The original is kept.`;
+  // An answer given while the darkroom closes says nothing of the file: it waits for the next start.
+  if (diary.darkroom.isClosed()) return;
   const { position, time } = examined;
   await diary.db
     .updateTable('photos')
