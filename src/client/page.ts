@@ -1,5 +1,6 @@
-/** Runs on every page: lets go of a draft that the server has kept, and keeps buttons from being pressed twice. */
+/** Runs on every page: lets go of a draft that the server has kept, keeps buttons from being pressed twice, opens photos. */
 import { readDraft, removeDraft } from './draft.ts';
+import { openPhotosOverThePage } from './lightbox.ts';
 
 const PRESSED_TWICE_MS = 3000;
 
@@ -16,3 +17,5 @@ document.addEventListener('submit', (event) => {
 window.addEventListener('pageshow', () => {
   for (const form of document.forms) delete form.dataset.sent;
 });
+
+openPhotosOverThePage();

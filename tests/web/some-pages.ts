@@ -6,7 +6,16 @@ export const PAGE_NAMES = [
   'plots',
   'plot',
   'plot-problems',
+  'plot-photos',
+  'photo',
+  'photo-measured',
+  'photo-tray',
   'follow-ups',
+  'follow-ups-narrowed',
+  'follow-up',
+  'crew-sheet',
+  'handed-on',
+  'handed-on-ended',
   'notes',
   'notes-found',
   'note',
@@ -14,6 +23,7 @@ export const PAGE_NAMES = [
   'fact-finding',
   'fact-action',
   'season',
+  'look-after',
   'plot-form',
   'take-out',
   'unknown',
@@ -26,13 +36,34 @@ export async function somePages(page: Page, base: string): Promise<Record<PageNa
   const plot = (await page.locator('.plot-list a').first().getAttribute('href')) ?? '/plots/none';
   await page.goto(base + plot);
   const note = (await page.locator('.by a').first().getAttribute('href')) ?? '/notes/none';
+  await page.goto(`${base}${plot}/photos`);
+  const photo = (await page.locator('.days figure a').first().getAttribute('href')) ?? '/photos/none';
+  const measured = page.locator('.days figure', { hasText: 'green cover' }).first();
+  const down = (await measured.locator('a').getAttribute('href')) ?? '/photos/none';
+  await page.goto(`${base}/follow-ups`);
+  const looked = page.locator('.jobs > li', { hasText: 'Looked at it' });
+  const item = await looked.locator('.what a').first().getAttribute('href');
+  const sheet = await page.request.post(`${base}/crew-sheet/hand-on`, {
+    form: { day: await todayOf(page, base), who: '' },
+    headers: { accept: 'application/json' },
+  });
+  const { token } = (await sheet.json()) as { token: string };
   return {
     capture: '/capture',
     walk: '/walk',
     plots: '/plots',
     plot,
     'plot-problems': `${plot}?show=problems`,
+    'plot-photos': `${plot}/photos`,
+    photo,
+    'photo-measured': `${down}?mask=yes`,
+    'photo-tray': '/photos/tray',
     'follow-ups': '/follow-ups',
+    'follow-ups-narrowed': '/follow-ups?list=late&kind=irrigate',
+    'follow-up': item ?? '/follow-ups/none',
+    'crew-sheet': '/crew-sheet',
+    'handed-on': `/handed-on/${token}`,
+    'handed-on-ended': '/handed-on/none',
     notes: '/notes',
     'notes-found': '/notes?words=bund',
     note,
@@ -40,8 +71,14 @@ export async function somePages(page: Page, base: string): Promise<Record<PageNa
     'fact-finding': `${note}/fact?list=findings`,
     'fact-action': `${note}/fact?list=actions`,
     season: '/season',
+    'look-after': '/season/look-after',
     'plot-form': `/season/plot?code=${plot.slice('/plots/'.length)}`,
     'take-out': '/take-out',
     unknown: '/nowhere',
   };
+}
+
+async function todayOf(page: Page, base: string): Promise<string> {
+  await page.goto(`${base}/crew-sheet`);
+  return page.inputValue('#s-day');
 }

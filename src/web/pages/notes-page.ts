@@ -1,5 +1,6 @@
 import type { RequestHandler } from 'express';
 import type { Diary } from '../../diary/diary.ts';
+import { trayCount } from '../../diary/place-photos.ts';
 import { type NoteFound, searchNotes } from '../../diary/search-notes.ts';
 import type { Span } from '../../reading/record.ts';
 import { asked } from '../form.ts';
@@ -16,6 +17,7 @@ export const notesPage =
       title: 'Notes',
       place: 'Notes',
       words,
+      unplaced: await trayCount(diary),
       days: byDay(notes),
       count: notes.length,
       found: (text: string) => placesOf(text, words),

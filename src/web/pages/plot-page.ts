@@ -1,10 +1,12 @@
 import type { RequestHandler } from 'express';
+import { coverBeside } from '../../diary/cover-beside.ts';
 import type { Diary } from '../../diary/diary.ts';
 import { localNow } from '../../diary/farm.ts';
 import { SHOWS, story } from '../../diary/story.ts';
 import type { Strip } from '../../plots/season-strip.ts';
 import { FINDING_KINDS } from '../../reading/record.ts';
 import { FINDING_WORDS, STAGE_WORDS, sayDay } from '../../reading/say-fact.ts';
+import { coverLineSvg, coverLineWords } from '../cover-line-svg.ts';
 import { showRefusal } from '../errors.ts';
 import { asked } from '../form.ts';
 import { jobLocals } from '../job-locals.ts';
@@ -28,7 +30,11 @@ export const plotPage =
     const show = SHOWS.find((name) => name === asked(req, 'show'));
     const before = asked(req, 'before') || undefined;
     const { code } = req.params;
-    const [told, now] = await Promise.all([story(diary, code, { problem, show, before }), localNow(diary)]);
+    const [told, now, cover] = await Promise.all([
+      story(diary, code, { problem, show, before }),
+      localNow(diary),
+      coverBeside(diary, code),
+    ]);
     if (!told) {
       return showRefusal(req, res, {
         refused: `No plot is called ${code.slice(0, 40)}. See Plots for those that are set up, or add it under Season.`,
@@ -52,6 +58,9 @@ export const plotPage =
         chosen: problem === kind,
       })),
       olderHref: told.older && withQuery(here, { problem, show, before: told.older }),
+      cover,
+      coverSvg: cover && coverLineSvg(cover),
+      coverWords: cover ? coverLineWords(cover) : [],
       lastSeenStage: seenStage(told.strip),
       stripSvg: told.strip && seasonStripSvg(told.strip, STAGE_WORDS),
       stripWords: told.strip ? seasonStripWords(told.strip, STAGE_WORDS) : [],

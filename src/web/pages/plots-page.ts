@@ -2,18 +2,24 @@ import type { RequestHandler } from 'express';
 import type { Diary } from '../../diary/diary.ts';
 import { readFields } from '../../diary/farm.ts';
 import { fieldPlan, type PlanPlot } from '../../diary/field-plan.ts';
+import { trayCount } from '../../diary/place-photos.ts';
 import { fieldPlanSvg } from '../field-plan-svg.ts';
 import { showPage } from '../show-page.ts';
 
 export const plotsPage =
   (diary: Diary): RequestHandler =>
   async (req, res) => {
-    const [plan, fields] = await Promise.all([fieldPlan(diary), readFields(diary)]);
+    const [plan, fields, unplaced] = await Promise.all([
+      fieldPlan(diary),
+      readFields(diary),
+      trayCount(diary),
+    ]);
     const names = new Map(fields.map(({ code, name }) => [code, name]));
     await showPage(req, res, 'plots', {
       title: 'Plots',
       place: 'Plots',
       plan,
+      unplaced,
       groups: byField(plan.plots, names),
       svg: plan.plots.some(({ shape }) => shape.length > 2) ? fieldPlanSvg(plan) : null,
     });
