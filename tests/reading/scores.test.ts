@@ -9,13 +9,17 @@ import floors from './score-floors.json' with { type: 'json' };
 import { annotated, f1, MAIN_LISTS, scoreNotes, sumOf } from './scores.ts';
 
 const folder = fileURLToPath(new URL('./notes/', import.meta.url));
-const own = existsSync(`${folder}own`)
-  ? readdirSync(`${folder}own`).filter((name) => name.endsWith('.jsonl'))
-  : [];
+const notesIn = (name: string): string[] =>
+  existsSync(folder + name)
+    ? readdirSync(folder + name)
+        .filter((file) => file.endsWith('.jsonl'))
+        .map((file) => `${folder}${name}/${file}`)
+    : [];
 const sets: [string, string[]][] = [
   ['tuned', [`${folder}tuned.jsonl`]],
   ['untuned', [`${folder}untuned.jsonl`]],
-  ['own', own.map((name) => `${folder}own/${name}`)],
+  ['own', notesIn('own')],
+  ['further', notesIn('further')],
 ];
 
 for (const [name, paths] of sets) {

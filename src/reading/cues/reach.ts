@@ -20,7 +20,8 @@ const LIST = /^(or|nor|and|,|\/|n|&|neither|no|any|of|the|much|other|more)$/;
 export function reaches(passage: Passage, cue: CueFound, targets: readonly Target[], index: number): boolean {
   const target = targets[index]!;
   const { side, reach } = cue.row;
-  const opensInto = cue.first < target.first && cue.last >= target.first && cue.last <= target.last && side !== 'before';
+  const opensInto =
+    cue.first < target.first && cue.last >= target.first && cue.last <= target.last && side !== 'before';
   if (opensInto) return wallBetween(passage, cue.first, target.first) < 2;
   if (cue.first <= target.last && cue.last >= target.first) return false;
   if (cue.last < target.first) return side !== 'before' && reachesAhead(passage, cue, targets, index, reach);
@@ -36,7 +37,12 @@ function reachesAhead(
 ): boolean {
   const target = targets[index]!;
   const distance = target.first - cue.last - 1;
-  if (cue.row.id === 'no …' && (distance > 3 || standsBehindItsOwn(passage, cue, targets, index)) && !isListedFrom(passage, cue, targets, index)) return false;
+  if (
+    cue.row.id === 'no …' &&
+    (distance > 3 || standsBehindItsOwn(passage, cue, targets, index)) &&
+    !isListedFrom(passage, cue, targets, index)
+  )
+    return false;
   if (distance > FAR[reach]) return reach === 'next' && isListedFrom(passage, cue, targets, index);
   const wall = wallBetween(passage, cue.last, target.first);
   if (reach === 'sentence') return wall < 3 && (passage.note.channel === 'typed' || distance <= 24);
@@ -58,7 +64,11 @@ function reachesBack(
   const target = targets[index]!;
   const distance = cue.first - target.last - 1;
   if (distance > FAR[reach]) return false;
-  if (isForNext(passage, cue, targets, index) || (cue.row.id === '… no' && !isChained(passage, cue, targets, index))) return false;
+  if (
+    isForNext(passage, cue, targets, index) ||
+    (cue.row.id === '… no' && !isChained(passage, cue, targets, index))
+  )
+    return false;
   const wall = wallBetween(passage, target.last, cue.first);
   if (passage.tokens[cue.first]!.text === '?') return wall < 3 && isLastBefore(targets, index, cue.first);
   if (reach === 'sentence') return wall < 3 && (passage.note.channel === 'typed' || distance <= 24);
@@ -80,11 +90,20 @@ function isChained(passage: Passage, cue: CueFound, targets: readonly Target[], 
 }
 
 /** `neck blast nothing, brown spot …`, `rat no snail no`: the word has its own target in front of it. */
-function standsBehindItsOwn(passage: Passage, cue: CueFound, targets: readonly Target[], index: number): boolean {
+function standsBehindItsOwn(
+  passage: Passage,
+  cue: CueFound,
+  targets: readonly Target[],
+  index: number,
+): boolean {
   const before = targets[index - 1];
   if (!before || before.last !== cue.first - 1 || cue.first !== cue.last) return false;
   const word = passage.tokens[cue.first]!.lower;
-  return word === 'nothing' || word === 'none' || (word === 'no' && passage.tokens[targets[index]!.last + 1]?.lower === 'no');
+  return (
+    word === 'nothing' ||
+    word === 'none' ||
+    (word === 'no' && passage.tokens[targets[index]!.last + 1]?.lower === 'no')
+  );
 }
 
 /** `parakeets, which were a plague last week, have gone`. */

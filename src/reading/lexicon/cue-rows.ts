@@ -282,7 +282,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'sentence',
     words:
-      'we usually|always|normally|treat, you|people|one usually|always|normally, as a rule, rule is, rule of thumb, the book says, in general, farmers usually, you hand|spray|weed|drain, policy is, every year we',
+      'we usually|always|normally|=treat, you|people|one usually|always|normally, as a rule, rule is, rule of thumb, the book says, in general, farmers usually, you hand|spray|weed|drain, policy is, every year we',
   },
   {
     id: 'next season …',

@@ -164,3 +164,33 @@ export const NOT_INFLECTED: ReadonlySet<string> = new Set(
     ' ',
   ),
 );
+
+/** How people write words on a phone. */
+export const SHORT_SPELLINGS: ReadonlyMap<string, string> = new Map([
+  ['r', 'are'],
+  ['u', 'you'],
+  ['ur', 'your'],
+  ['w', 'with'],
+  ['wo', 'without'],
+  ['b4', 'before'],
+  ['abt', 'about'],
+  ['cuz', 'because'],
+  ['chk', 'check'],
+  ['chkd', 'checked'],
+  ['thx', 'thanks'],
+  ['shud', 'should'],
+  ['shld', 'should'],
+  ['wud', 'would'],
+  ['cud', 'could'],
+  ['tho', 'though'],
+  ['thru', 'through'],
+  ['prolly', 'probably'],
+  ['prob', 'probably'],
+  ['fert', 'fertilizer'],
+  ['irrig', 'irrigate'],
+  ['lite', 'light'],
+  ['lil', 'little'],
+  ['yr', 'year'],
+  ['gona', 'gonna'],
+  ['wanna', 'want'],
+]);

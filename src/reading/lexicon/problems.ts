@@ -219,7 +219,8 @@ export const PROBLEMS: readonly ProblemRow[] = [
   {
     kind: 'flooded',
     says: 'cleared',
-    words: 'flood|floodwater|flood water be|has|have gone|finished|over|receded|down now, the flood be finished|over|gone, no longer flooded|submerged|under water',
+    words:
+      'flood|floodwater|flood water be|has|have gone|finished|over|receded|down now, the flood be finished|over|gone, no longer flooded|submerged|under water',
   },
   { kind: 'flooded', says: 'absent', words: 'not =flooded|=submerged|waterlogged' },
   {

@@ -62,7 +62,7 @@ export const STAGE_WORDS: readonly StageRow[] = [
   {
     stage: 'flowering',
     words:
-      '=flowering, in flower, full flower, in full? bloom, full bloom, =blooming, anthesis, pollinating, =flowers be? open, flower now|already|start|started|come, at flower, pollen be? everywhere|flying, shedding pollen, in full flower, anthers be? out, anthers out, =flowered, pollination',
+      '=flowering, in flower, full flower, in full? bloom, full bloom, =blooming, anthesis, pollinating, =flowers be? open, flower now|already|start|started|come, at flower, pollen be? everywhere|flying, shedding pollen, in full flower, anthers be? out, anthers out, pollination',
   },
   {
     stage: 'milk',

@@ -588,7 +588,7 @@ export const WORKS: readonly WorkRow[] = [
     objectFirst: `must|to be =closed|=plugged|=mended|=fixed|=repaired|=patched|=packed|=sealed
       needs|need =packing|=plugging|=mending|=patching|=fixing|=sealing`,
     yes: ['bund leaks, patch it tomorrow'],
-    no: ['fix it with the bank'],
+    no: ['pack up and go home'],
   },
   {
     id: 'fill-it',

@@ -90,12 +90,24 @@ const lastOfTail = (words: Words, last: number): number => {
 function stands(words: Words, meant: PlotMeant, at: number, last: number, before?: PlotFound): boolean {
   if (meant.said === 'number') return !isCountNotPlot(words.tokens, words.following, at, last, before);
   if (meant.said === 'part')
-    return opensSentence(words, at) && !ORDINARY.has(words.tokens[at]!.lower) && !isPartOfOtherWords(words.tokens, last, meant);
+    return (
+      opensSentence(words, at) &&
+      !ORDINARY.has(words.tokens[at]!.lower) &&
+      !isPartOfOtherWords(words.tokens, last, meant)
+    );
   return !isPartOfOtherWords(words.tokens, last, meant) && !isOrdinaryPair(words, at, last);
 }
 
-const isSentenceStart = (words: Words, at: number): boolean =>
-  at <= 0 || words.tokens[at - 1]!.kind === 'mark';
+/** A word of a name alone (`Relift, no bugs`) counts where it opens a sentence, and is no everyday word. */
+const opensSentence = (words: Words, at: number): boolean => {
+  const from = words.tokens[at - 1]?.lower === 'the' ? at - 1 : at;
+  return from <= 0 || words.tokens[from - 1]!.kind === 'mark';
+};
+const ORDINARY = new Set(
+  'top bottom low high long short north south east west middle first second third last old new big small wet dry road canal river pump pond drain bank late early upper lower left right check control open wide narrow good bad rat bird weed water plain flooded severe safe dense sparse standard house home school'.split(
+    ' ',
+  ),
+);
 
 /** `be to`, `see for`, `a 2`: words that only spell a code by chance. */
 function isOrdinaryPair({ tokens }: Words, at: number, last: number): boolean {

@@ -10,7 +10,11 @@ export interface PlotMeant {
   said: 'code' | 'number' | 'name' | 'group' | 'part';
 }
 
-const GENERIC = new Set('plot plots field fields bay bays block blocks strip strips lot lots'.split(' '));
+const GENERIC = new Set(
+  'plot plots field fields bay bays block blocks strip strips lot lots cut check acre acres paddy ground side place'.split(
+    ' ',
+  ),
+);
 const GROUP_NOUNS =
   'plot plots bay bays block blocks field fields check checks rep reps replication replications strips both ones paddies plot'.split(
     ' ',
@@ -118,7 +122,8 @@ function addNames(tree: PhraseTree<PlotMeant>, plots: PlotNamed[]): void {
   }
   for (const [noun, codes] of tails) {
     if (codes.size !== 2) continue;
-    for (const lead of [['both'], ['two'], ['the', 'two']]) addWords(tree, [...lead, `${noun}s`], { codes: [...codes], said: 'group' });
+    for (const lead of [['both'], ['two'], ['the', 'two']])
+      addWords(tree, [...lead, `${noun}s`], { codes: [...codes], said: 'group' });
   }
   for (const [stem, codes] of stems) {
     const words = stem.split(' ');

@@ -58,7 +58,8 @@ function bindsBack(
 ): boolean {
   const wall = wallBetween(passage, last, next.first);
   if (wall === 3) return false;
-  if (closesSentence(passage, next) && (!subject || wallBetween(passage, subject.last, first) === 3)) return true;
+  if (closesSentence(passage, next) && (!subject || wallBetween(passage, subject.last, first) === 3))
+    return true;
   const before = subject ? wallBetween(passage, subject.last, first) : 3;
   if (passage.walls[next.first]! >= 2) return isLeadIn(passage, next, first) && before === 3;
   if (wall === 2) return false;
@@ -68,7 +69,10 @@ function bindsBack(
 /** `Rats by the boundary, seed plot.`: the only plot of the sentence, at its end. */
 const closesSentence = (passage: Passage, plot: PlotFound): boolean => {
   const after = plot.last + 1;
-  return after >= passage.tokens.length || (passage.tokens[after]!.kind === 'mark' && (passage.walls[after + 1] ?? 3) === 3);
+  return (
+    after >= passage.tokens.length ||
+    (passage.tokens[after]!.kind === 'mark' && (passage.walls[after + 1] ?? 3) === 3)
+  );
 };
 
 /** `Cut the house field today`, `okay so top check`: the name comes within the first words of its sentence. */

@@ -20,19 +20,27 @@ export function findWork(
 ): ActionMention[] {
   const injuries = problems.filter(({ kind }) => kind === 'spray_injury' || kind === 'weather_damage');
   const spared = sparedTokens(passage, [...unvisited, ...stages, ...injuries]);
-  const found = applyRules(INDEX, passage).map((mention) => asNoun(passage, mention)).filter(
-    (mention): mention is ActionMention => mention.is === 'action' && stands(passage, mention, spared),
-  );
+  const found = applyRules(INDEX, passage)
+    .map((mention) => asNoun(passage, mention))
+    .filter(
+      (mention): mention is ActionMention => mention.is === 'action' && stands(passage, mention, spared),
+    );
   return withoutTold(passage, settleOverlaps(found));
 }
 
-const NAMING = /^(the|a|an|this|that|second|another|first|last|next|no|one|our|their|his|her|since|by|of|any|some|yellow|flat|bare|wet|dry|big|small|each|every|two|three|much|more|less|few|\d+)$/;
-const ALSO_NOUNS = /^(spray|flush|drain|net|bait|trap|count|check|cut|harvest|patch|rogue|plant|seed|pump|weed|feed|flood|level|burn|sample|measure|visit|look|call|report)$/;
+const NAMING =
+  /^(the|a|an|this|that|second|another|first|last|next|no|one|our|their|his|her|since|by|of|any|some|yellow|flat|bare|wet|dry|big|small|each|every|two|three|much|more|less|few|\d+)$/;
+const ALSO_NOUNS =
+  /^(spray|flush|drain|net|bait|trap|count|check|cut|harvest|patch|rogue|plant|seed|pump|weed|feed|flood|level|burn|sample|measure|visit|look|call|report)$/;
 
 /** `since the spray`, `a yellow patch by the outlet`: the word names a thing or the work as a whole. */
 function asNoun(passage: Passage, mention: Mention): Mention {
   if (mention.is !== 'action' || mention.form !== 'verb' || mention.tense !== 'base') return mention;
-  if (!ALSO_NOUNS.test(passage.tokens[mention.first]!.lower) || !NAMING.test(passage.tokens[mention.first - 1]?.lower ?? '')) return mention;
+  if (
+    !ALSO_NOUNS.test(passage.tokens[mention.first]!.lower) ||
+    !NAMING.test(passage.tokens[mention.first - 1]?.lower ?? '')
+  )
+    return mention;
   return { ...mention, form: 'noun' };
 }
 
@@ -44,7 +52,10 @@ const stands = (passage: Passage, mention: ActionMention, spared: Uint8Array): b
   !isCauseOnly(passage, mention) &&
   !isAndForShort(passage, mention) &&
   !isBareNoun(passage, mention) &&
-  !(NAMING.test(passage.tokens[mention.first - 1]?.lower ?? '') && passage.tokens[mention.first]!.lower === 'weed') &&
+  !(
+    NAMING.test(passage.tokens[mention.first - 1]?.lower ?? '') &&
+    passage.tokens[mention.first]!.lower === 'weed'
+  ) &&
   !isStateOfWater(passage, mention);
 
 function sparedTokens(passage: Passage, taken: readonly { first: number; last: number }[]): Uint8Array {
@@ -65,7 +76,9 @@ const isInTime = (passage: Passage, { first, last }: ActionMention): boolean =>
 const isStateOfWater = (passage: Passage, { first, kind }: ActionMention): boolean =>
   kind === 'irrigate' &&
   passage.tokens[first]!.lower === 'flooded' &&
-  /^(is|are|looks|looked|still|completely|all|be|being|not|fully|again)$|'s$/.test(passage.tokens[first - 1]?.lower ?? '');
+  /^(is|are|looks|looked|still|completely|all|be|being|not|fully|again)$|'s$/.test(
+    passage.tokens[first - 1]?.lower ?? '',
+  );
 
 /** `weed` alone is a verb only behind `to`, `we`, `must` and the like. */
 const isBareNoun = (passage: Passage, { first, last, form }: ActionMention): boolean =>
@@ -91,7 +104,15 @@ const NOT_THE_CROP =
 /** `rats cut 4 hills`, `a cut stool`: no harvest. */
 function isOtherCut(passage: Passage, mention: ActionMention): boolean {
   if (mention.kind !== 'harvest' || !/^cut/.test(passage.tokens[mention.first]!.lower)) return false;
-  if (/\bby (the )?(rain|water|flood|river|rats)\b/.test(passage.tokens.slice(mention.first, mention.last + 4).map(({ lower }) => lower).join(' '))) return true;
+  if (
+    /\bby (the )?(rain|water|flood|river|rats)\b/.test(
+      passage.tokens
+        .slice(mention.first, mention.last + 4)
+        .map(({ lower }) => lower)
+        .join(' '),
+    )
+  )
+    return true;
   for (let at = Math.max(0, mention.first - 6); at <= mention.last + 6 && at < passage.tokens.length; at++)
     if (
       NOT_THE_CROP.test(passage.tokens[at]!.lower) &&
@@ -170,7 +191,13 @@ function joinNeighbours(sorted: ActionMention[]): ActionMention[] {
   const out: ActionMention[] = [];
   for (const mention of sorted) {
     const before = out.at(-1);
-    if (before && before.kind === mention.kind && mention.form === 'noun' && before.form !== 'noun' && mention.first === before.last + 1)
+    if (
+      before &&
+      before.kind === mention.kind &&
+      mention.form === 'noun' &&
+      before.form !== 'noun' &&
+      mention.first === before.last + 1
+    )
       out[out.length - 1] = { ...before, last: mention.last };
     else out.push(mention);
   }

@@ -12,7 +12,17 @@ export function withNones(passage: Passage, problems: FindingMention[]): Finding
   for (let at = 1; at < passage.tokens.length; at++) {
     const word = passage.tokens[at]!.lower;
     const alone = NONE.test(word) || (word === 'no' && PLACE_NO.test(passage.tokens[at - 1]!.lower));
-    if (!alone || passage.plotOver[at] || /\b(say|said)\b/.test(passage.tokens.slice(Math.max(0, at - 4), at).map(({ lower }) => lower).join(' '))) continue;
+    if (
+      !alone ||
+      passage.plotOver[at] ||
+      /\b(say|said)\b/.test(
+        passage.tokens
+          .slice(Math.max(0, at - 4), at)
+          .map(({ lower }) => lower)
+          .join(' '),
+      )
+    )
+      continue;
     const before = within(problems, at - 60, at - 1).findLast(({ last }) => last < at);
     if (!before || at - before.last > 40 || hasOwnProblem(passage, problems, at) || isOfOther(passage, at))
       continue;

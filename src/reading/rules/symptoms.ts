@@ -14,6 +14,12 @@ export function withoutSymptoms(passage: Passage, problems: FindingMention[]): F
     .filter((one) => !isSymptom(passage, one, problems))
     .map(
       (one): FindingMention =>
+        one.kind === 'gap' && /^blank/.test(passage.tokens[one.first]!.lower) && isWeather(passage, one)
+          ? { ...one, kind: 'weather_damage', rule: 'blanked-by-weather' }
+          : one,
+    )
+    .map(
+      (one): FindingMention =>
         one.kind === 'spray_injury' && isWeather(passage, one)
           ? { ...one, kind: 'weather_damage', weak: false, rule: 'burnt-by-weather' }
           : one,

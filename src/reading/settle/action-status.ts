@@ -9,7 +9,8 @@ export function statusFromWords(passage: Passage, work: WorkToSettle, asked: boo
   const status =
     asked && (found === 'done' || found === null) && work.mention.tense === 'base' ? 'planned' : found;
   if (work.kind === 'inspect' && status === 'planned' && isLookingNow(passage, work)) return null;
-  if (work.kind === 'tell' && /^(have|has|had)$/.test(passage.tokens[work.mention.first]!.lower)) return 'done';
+  if (work.kind === 'tell' && /^(have|has|had)$/.test(passage.tokens[work.mention.first]!.lower))
+    return 'done';
   if (work.kind === 'measure' || work.kind === 'inspect')
     return status === 'done' || (status === 'ruled_out' && work.kind === 'inspect') ? null : status;
   return status;
@@ -17,7 +18,9 @@ export function statusFromWords(passage: Passage, work: WorkToSettle, asked: boo
 
 /** `now I look at the neck`: that is this very walk. */
 const isLookingNow = (passage: Passage, { mention, time, cues }: WorkToSettle): boolean =>
-  /^(i|we|am|are)$/.test(passage.tokens[mention.first - 1]?.lower ?? '') && !cues.some(({ row }) => row.says === 'planned' && row.id !== 'is …ing') && (!time || passage.tokens[time.first]!.lower === 'now');
+  /^(i|we|am|are)$/.test(passage.tokens[mention.first - 1]?.lower ?? '') &&
+  !cues.some(({ row }) => row.says === 'planned' && row.id !== 'is …ing') &&
+  (!time || passage.tokens[time.first]!.lower === 'now');
 
 function anyStatus(passage: Passage, work: WorkToSettle): ActionStatus | null {
   const { cues, kind } = work;
@@ -84,7 +87,8 @@ function nearestStatus(passage: Passage, { cues, mention }: WorkToSettle): Actio
   let bestCost = Number.POSITIVE_INFINITY;
   for (const { row, first, last } of cues) {
     if (row.id === 'is …ing' && mention.tense !== 'ing') continue;
-    if (row.says === 'done' && AUXILIARY.test(passage.tokens[last]!.lower) && mention.first - last > 3) continue;
+    if (row.says === 'done' && AUXILIARY.test(passage.tokens[last]!.lower) && mention.first - last > 3)
+      continue;
     if (
       row.says === 'done' &&
       /^(have|has|had)$/.test(passage.tokens[first]!.lower) &&
@@ -155,7 +159,11 @@ function byTense(
 function partOfDay(passage: Passage, time: { first: number; last: number }): 'morning' | 'evening' | null {
   for (let at = time.first; at <= time.last; at++) {
     const word = passage.tokens[at]!.lower;
-    if (word === 'tonight' || (word === 'evening' && /^(this|today)$/.test(passage.tokens[at - 1]?.lower ?? ''))) return 'evening';
+    if (
+      word === 'tonight' ||
+      (word === 'evening' && /^(this|today)$/.test(passage.tokens[at - 1]?.lower ?? ''))
+    )
+      return 'evening';
     if (word === 'morning' && passage.tokens[at - 1]?.lower === 'this') return 'morning';
   }
   return null;

@@ -51,7 +51,9 @@ export function settleActions(
       continue;
     const cues = within(around.cues, mention.first - 60, mention.last + 60).filter(
       (cue) =>
-        cue.row.on !== 'finding' && reaches(passage, cue, mentions, index) && !belongsToFinding(passage, cue, mention, around.findings),
+        cue.row.on !== 'finding' &&
+        reaches(passage, cue, mentions, index) &&
+        !belongsToFinding(passage, cue, mention, around.findings),
     );
     const work: WorkToSettle = {
       mention,
@@ -67,7 +69,12 @@ export function settleActions(
 }
 
 /** `no fresh cuts since the traps went in`: the `no` is about the cuts. */
-const belongsToFinding = (passage: Passage, cue: CueFound, mention: ActionMention, findings: readonly FindingMention[]): boolean =>
+const belongsToFinding = (
+  passage: Passage,
+  cue: CueFound,
+  mention: ActionMention,
+  findings: readonly FindingMention[],
+): boolean =>
   cue.row.says === 'ruled_out' &&
   cue.last < mention.first &&
   /^(no|not|never|zero)$/.test(passage.tokens[cue.first]!.lower) &&

@@ -52,14 +52,26 @@ export function settleFindings(
 }
 
 /** `we removed 14 off-types`, `bakanae in nine hills, all were pulled`: taken out; `to be pulled tomorrow`: still there. */
-function takenOut(passage: Passage, mention: FindingMention, work: readonly ActionDraft[]): FindingStatus | null {
+function takenOut(
+  passage: Passage,
+  mention: FindingMention,
+  work: readonly ActionDraft[],
+): FindingStatus | null {
   if (mention.kind !== 'off_types' && mention.kind !== 'disease') return null;
-  const pulls = within(work, mention.first - 12, mention.last + 30).filter(({ rest }) => rest.kind === 'rogue');
+  const pulls = within(work, mention.first - 12, mention.last + 30).filter(
+    ({ rest }) => rest.kind === 'rogue',
+  );
   const own = pulls.find(({ first, last }) => first <= mention.first && last >= mention.last);
   if (own && mention.kind === 'off_types') return own.rest.status === 'done' ? 'cleared' : 'present';
   const later = pulls.filter(({ first }) => first > mention.last && samePlots(passage, first, mention.first));
-  if (later.length === 0 || later.some(({ rest }) => rest.status !== 'done' && rest.status !== 'proposed')) return null;
-  return later.some(({ rest, first, last }) => rest.status === 'done' && (mention.kind === 'off_types' || saysAll(passage, first, last))) ? 'cleared' : null;
+  if (later.length === 0 || later.some(({ rest }) => rest.status !== 'done' && rest.status !== 'proposed'))
+    return null;
+  return later.some(
+    ({ rest, first, last }) =>
+      rest.status === 'done' && (mention.kind === 'off_types' || saysAll(passage, first, last)),
+  )
+    ? 'cleared'
+    : null;
 }
 
 const saysAll = (passage: Passage, first: number, last: number): boolean => {
@@ -106,7 +118,13 @@ function statusOf(mention: FindingMention, cues: CueFound[], passage: Passage): 
 function isAboutCause(passage: Passage, mention: FindingMention, { row, first, last }: CueFound): boolean {
   if (row.says !== 'suspected' || first < mention.last) return false;
   const next = passage.tokens[last + 1];
-  if (/^(could|might|may|it)$/.test(passage.tokens[first]!.lower) && next?.kind === 'word' && passage.walls[last + 1] === 0 && row.side === 'before') return true;
+  if (
+    /^(could|might|may|it)$/.test(passage.tokens[first]!.lower) &&
+    next?.kind === 'word' &&
+    passage.walls[last + 1] === 0 &&
+    row.side === 'before'
+  )
+    return true;
   for (let at = mention.last + 1; at < first; at++)
     if (/^(from|because|due|owing|cuz)$/.test(passage.tokens[at]!.lower)) return true;
   if (mention.kind !== 'nutrient') return false;
@@ -245,7 +263,8 @@ export function placeOf(
       Math.min(place.last, mention.last),
       Math.max(place.first, mention.first),
     );
-    if (wall === 3 || (wall === 2 && status === 'absent') || !samePlots(passage, place.first, mention.first)) continue;
+    if (wall === 3 || (wall === 2 && status === 'absent') || !samePlots(passage, place.first, mention.first))
+      continue;
     const cost =
       distanceTo(place, mention) +
       wall * 3 +
@@ -263,12 +282,24 @@ export function placeOf(
 }
 
 /** `on the sandy end … still yellow there`: the place named last in the sentence before. */
-function placeMeantByThere(passage: Passage, { first, last }: Span, places: readonly PlaceFound[]): PlaceFound | null {
+function placeMeantByThere(
+  passage: Passage,
+  { first, last }: Span,
+  places: readonly PlaceFound[],
+): PlaceFound | null {
   const there = [first - 2, first - 1, last + 1, last + 2].some(
-    (at) => passage.tokens[at]?.lower === 'there' && wallBetween(passage, Math.min(at, first), Math.max(at, first)) < 2 && !/^(is|are|was|were|has|have|had|may|might)$/.test(passage.tokens[at + 1]?.lower ?? ''),
+    (at) =>
+      passage.tokens[at]?.lower === 'there' &&
+      wallBetween(passage, Math.min(at, first), Math.max(at, first)) < 2 &&
+      !/^(is|are|was|were|has|have|had|may|might)$/.test(passage.tokens[at + 1]?.lower ?? ''),
   );
   const named = there ? within(places, first - 40, first).at(-1) : undefined;
-  return named && named.last < first && wallBetween(passage, named.first, first) === 3 && samePlots(passage, named.first, first) ? named : null;
+  return named &&
+    named.last < first &&
+    wallBetween(passage, named.first, first) === 3 &&
+    samePlots(passage, named.first, first)
+    ? named
+    : null;
 }
 
 /** Another finding lies nearer to the place, and is not joined to this one in a list. */

@@ -40,7 +40,8 @@ function restates(before: FindingDraft, later: FindingDraft): boolean {
   const near = later.first - before.last < NEAR;
   if (later.sign && near && a.status === b.status) return true;
   if (a.status === 'cleared' && b.status === 'absent') return near || a.taxon === b.taxon || !b.taxon;
-  if (a.status === 'suspected' && near && (b.status === 'absent' || (b.status === 'present' && !later.sign))) return true;
+  if (a.status === 'suspected' && near && (b.status === 'absent' || (b.status === 'present' && !later.sign)))
+    return true;
   if (a.status !== b.status) {
     if (a.status === 'present' && (b.status === 'suspected' || b.status === 'risk')) return near;
     return a.status === 'suspected' && b.status === 'present' && later.sign && near;
@@ -51,7 +52,11 @@ function restates(before: FindingDraft, later: FindingDraft): boolean {
 
 function absorb(before: FindingDraft, later: FindingDraft): void {
   const { severity, taxon, where, cause } = later.rest;
-  if (before.rest.status === 'suspected' && (later.rest.status === 'absent' || (later.rest.status === 'present' && !later.sign))) before.rest.status = later.rest.status;
+  if (
+    before.rest.status === 'suspected' &&
+    (later.rest.status === 'absent' || (later.rest.status === 'present' && !later.sign))
+  )
+    before.rest.status = later.rest.status;
   if (before.sign && before.rest.kind === 'disease' && later.rest.status === 'suspected')
     before.rest.status = 'suspected';
   before.rest.taxon ??= taxon;

@@ -40,7 +40,10 @@ function isPartOfWork(
     return within(actions, mention.first - 30, mention.first + 30).some(
       (action) => action.first <= mention.first && action.last >= mention.last && action.form === 'noun',
     );
-  const against = /^(against)$/.test(passage.tokens[mention.first - 1]?.lower ?? '') || (passage.tokens[mention.first - 1]?.lower === 'the' && /^(against)$/.test(passage.tokens[mention.first - 2]?.lower ?? ''));
+  const against =
+    /^(against)$/.test(passage.tokens[mention.first - 1]?.lower ?? '') ||
+    (passage.tokens[mention.first - 1]?.lower === 'the' &&
+      /^(against)$/.test(passage.tokens[mention.first - 2]?.lower ?? ''));
   if (against && actions.some((action) => Math.abs(action.first - mention.first) < 16)) return true;
   return within(actions, mention.first - 30, mention.first + 30).some(
     (action) =>
@@ -145,11 +148,13 @@ function isAnothersCause(passage: Passage, mention: FindingMention): boolean {
 /** `ninety percent yellow`, `yellow ripe already`: the colour of ripe rice. */
 const isRipening = (passage: Passage, at: number): boolean => {
   for (let near = Math.max(0, at - 6); near <= at + 4 && near < passage.tokens.length; near++)
-    if (/^(ripe|ripening|mature|grain|panicles?|heads?|golden)$/.test(passage.tokens[near]!.lower)) return true;
+    if (/^(ripe|ripening|mature|grain|panicles?|heads?|golden)$/.test(passage.tokens[near]!.lower))
+      return true;
   return false;
 };
 
-const HOUSEHOLD = /^(generator|pickup|boat|canoe|moto|printer|roof|boot|boots|tap|hose|truck|engine|radiator|tyre|tire|bucket|hall|shed|hut|house|oil|umbrella|bottle|kettle|tent|jeep|tractor)$/;
+const HOUSEHOLD =
+  /^(generator|pickup|boat|canoe|moto|printer|roof|boot|boots|tap|hose|truck|engine|radiator|tyre|tire|bucket|hall|shed|hut|house|oil|umbrella|bottle|kettle|tent|jeep|tractor)$/;
 
 const hasBefore = (passage: Passage, at: number, words: RegExp): boolean =>
   [1, 2, 3].some((back) => words.test(passage.tokens[at - back]?.lower ?? ''));
