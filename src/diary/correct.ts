@@ -41,16 +41,20 @@ export async function changeFact(
     : keep(diary, noteId, by, { verb: 'change', target: asTarget(row), fact: JSON.stringify(fact) });
 }
 
+/** With `id`, made by the form, sending twice adds once. */
 export async function addFact(
   diary: Diary,
   noteId: string,
   written: unknown,
   by: string,
+  id?: string,
 ): Promise<Corrected | Refusal> {
+  if (id && !/^[A-Za-z0-9][A-Za-z0-9_-]{5,63}$/.test(id))
+    return { refused: 'Reload the page and try again: the fact came without its id.' };
   const fact = await checked(diary, written);
   return 'refused' in fact
     ? fact
-    : keep(diary, noteId, by, { verb: 'add', target: null, fact: JSON.stringify(fact) });
+    : keep(diary, noteId, by, { verb: 'add', target: null, fact: JSON.stringify(fact) }, id);
 }
 
 /** Takes a correction back; what was read stands again. */
@@ -101,9 +105,17 @@ async function keep(
   noteId: string,
   by: string,
   correction: Pick<CorrectionRow, 'verb' | 'target' | 'fact'>,
+  id: string = randomUUID(),
 ): Promise<Corrected | Refusal> {
   if (!(await findNote(diary.db, noteId))) return { refused: 'That note is not known here.', status: 404 };
-  const id = randomUUID();
+  const twice = await diary.db
+    .selectFrom('corrections')
+    .select('note_id')
+    .where('id', '=', id)
+    .executeTakeFirst();
+  if (twice && twice.note_id !== noteId)
+    return { refused: 'Another note has a correction with this id: reload the page.', status: 409 };
+  if (twice) return { correction: id };
   const row: CorrectionRow = {
     id,
     note_id: noteId,

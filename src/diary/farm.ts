@@ -1,4 +1,5 @@
 /** The farm as set up: what a page or a verb needs to know of plots, crops and crews. */
+import { Temporal } from 'temporal-polyfill';
 import type { CropRow, PlotRow } from '../storage/tables.ts';
 import type { Diary } from './diary.ts';
 
@@ -83,6 +84,15 @@ export async function localNow(diary: Diary): Promise<string> {
     .toPlainDateTime()
     .toString({ smallestUnit: 'minute' });
   return farm?.asOf ? `${farm.asOf}${there.slice(10)}` : there;
+}
+
+/** An instant, UTC, as the farm's own date and time, `YYYY-MM-DDTHH:MM`. */
+export async function localMoment(diary: Diary, instant: string): Promise<string> {
+  const farm = await readFarm(diary);
+  return Temporal.Instant.from(instant)
+    .toZonedDateTimeISO(farm?.timeZone ?? 'UTC')
+    .toPlainDateTime()
+    .toString({ smallestUnit: 'minute' });
 }
 
 export const localToday = async (diary: Diary): Promise<string> => (await localNow(diary)).slice(0, 10);

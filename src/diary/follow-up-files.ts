@@ -4,10 +4,11 @@ import { calendarText } from '../followups/calendar.ts';
 import type { FollowUp } from '../followups/item.ts';
 import type { Diary } from './diary.ts';
 import { localToday, readFarm } from './farm.ts';
-import { type FollowUpFilter, followUpLists } from './follow-up-lists.ts';
+import { followUpsOfToday } from './file-follow-ups.ts';
+import { everyFollowUp, type FollowUpFilter } from './follow-up-lists.ts';
 
 export async function followUpCalendar(diary: Diary): Promise<string> {
-  const lists = await followUpLists(diary);
+  await followUpsOfToday(diary);
   const rows = await diary.db
     .selectFrom('follow_ups')
     .select('item')
@@ -18,7 +19,7 @@ export async function followUpCalendar(diary: Diary): Promise<string> {
   return calendarText(
     rows.map(({ item }) => JSON.parse(item) as FollowUp),
     {
-      name: `${farm?.name ?? 'Bundwalk'}: ${lists.total} follow-ups`,
+      name: `${farm?.name ?? 'Bundwalk'}: follow-ups`,
       source: 'bundwalk.invalid',
       writtenAt: diary.now().toString({ smallestUnit: 'second' }),
       today: await localToday(diary),
@@ -26,23 +27,39 @@ export async function followUpCalendar(diary: Diary): Promise<string> {
   );
 }
 
-/** The same list as on the page, as CSV. */
+/** Everything that the page's filter lets through, also what its lists do not show at once, as CSV. */
 export async function followUpCsv(diary: Diary, filter: FollowUpFilter): Promise<string> {
-  const { total: _total, ...lists } = await followUpLists(diary, filter);
-  const rows = Object.entries(lists).flatMap(([list, items]) =>
-    items.map(({ id, plot, kind, title, due, stands, state, who, words, noteId }) => ({
-      list,
-      plot,
-      kind,
-      title,
-      due,
-      stands,
-      state,
-      who,
-      words,
-      note_id: noteId,
-      id,
-    })),
+  const rows = (await everyFollowUp(diary, filter)).map(({ list, item }) => ({
+    list,
+    plot: item.plot,
+    kind: item.kind,
+    title: item.title,
+    due_to: item.dueTo,
+    due: item.due,
+    stands: item.stands,
+    state: item.state,
+    who: item.who,
+    words: item.words,
+    note_id: item.noteId,
+    id: item.id,
+  }));
+  return Papa.unparse(
+    { fields: [...FIELDS], data: rows.map((row) => FIELDS.map((field) => row[field])) },
+    { escapeFormulae: true, newline: '\n' },
   );
-  return Papa.unparse(rows, { escapeFormulae: true, newline: '\n' });
 }
+
+const FIELDS = [
+  'list',
+  'plot',
+  'kind',
+  'title',
+  'due_to',
+  'due',
+  'stands',
+  'state',
+  'who',
+  'words',
+  'note_id',
+  'id',
+] as const;

@@ -7,14 +7,25 @@ import type { Diary, Refusal } from './diary.ts';
 import { lookAfterRows, markStale } from './file-follow-ups.ts';
 
 export interface LookAfterShown extends LookAfterRow {
-  /** What every farm starts with, or the farm's own row. */
+  /** True where the farm changed this row. */
   own: boolean;
+  /** What every farm starts with in its place. */
+  first: Pick<LookAfterRow, 'days' | 'spanDays' | 'source'> | null;
 }
 
+/** In the order in which every farm starts, whatever was changed since. */
 export async function lookAfterTable(diary: Diary): Promise<LookAfterShown[]> {
-  const first = new Set(LOOK_AFTER);
-  return (await lookAfterRows(diary.db)).map((row) => ({ ...row, own: !first.has(row) }));
+  const place = (row: LookAfterRow): number =>
+    LOOK_AFTER.findIndex(({ action, lookAt }) => action === row.action && lookAt === row.lookAt);
+  return (await lookAfterRows(diary.db))
+    .map((row) => ({ ...row, first: LOOK_AFTER[place(row)] ?? null }))
+    .map((row) => ({ ...row, own: !row.first || !sameFigures(row, row.first) }))
+    .sort((a, b) => place(a) - place(b));
 }
+
+type Figures = Pick<LookAfterRow, 'days' | 'spanDays' | 'source'>;
+const sameFigures = (a: Figures, b: Figures): boolean =>
+  a.days === b.days && a.spanDays === b.spanDays && a.source === b.source;
 
 const whole = (what: string, most: number) =>
   z.coerce

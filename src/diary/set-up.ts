@@ -24,6 +24,7 @@ import {
   type FieldEntry,
   farmEntry,
   fieldEntry,
+  isDay,
   type PersonEntry,
   type PlotEntry,
   plotEntry,
@@ -32,8 +33,33 @@ import {
   type VarietyEntry,
 } from './season-entry.ts';
 
+/** The day on which a season that is over is looked at stays as it is; `useRealDate` clears it. */
 export const saveFarm = (diary: Diary, written: unknown) =>
-  checked(farmEntry, written, (farm) => storeFarm(diary.db, farm, null, stamp(diary)));
+  checked(farmEntry, written, async (farm) => {
+    const known = await diary.db.selectFrom('farm').select('as_of').executeTakeFirst();
+    await storeFarm(diary.db, farm, known?.as_of ?? null, stamp(diary));
+  });
+
+/** Days count from the real day again; answers with the day that stood there, or null. */
+export async function useRealDate(diary: Diary): Promise<{ was: string | null }> {
+  const known = await diary.db.selectFrom('farm').select('as_of').executeTakeFirst();
+  await diary.db
+    .updateTable('farm')
+    .set({ as_of: null, updated_at: stamp(diary) })
+    .execute();
+  return { was: known?.as_of ?? null };
+}
+
+/** Looks at the season as of a day; the way back from `useRealDate`. */
+export async function lookAsOf(diary: Diary, day: string): Promise<{ asOf: string } | Refusal> {
+  if (!isDay(day)) return { refused: 'Write the day as 2031-07-14.', field: 'asOf' };
+  await diary.db
+    .updateTable('farm')
+    .set({ as_of: day, updated_at: stamp(diary) })
+    .execute();
+  return { asOf: day };
+}
+
 export const saveSeason = (diary: Diary, written: unknown) =>
   checked(seasonEntry, written, (season) => storeSeason(diary.db, season));
 export const saveCrew = (diary: Diary, written: unknown) =>

@@ -1,6 +1,6 @@
 /** Items as sentences of the trade, for pages, the command line and printing. */
 import { dayOf, daysBetween, dayWords } from './days.ts';
-import { type Bucket, DONE_NOT_SEEN, type FollowUp, type Found } from './item.ts';
+import { type Bucket, DONE_NOT_SEEN, type Due, type FollowUp, type Found } from './item.ts';
 import { problemWords, workWords } from './words.ts';
 
 export const BUCKET_WORDS: Record<Bucket, string> = {
@@ -29,19 +29,26 @@ export function titleOf({ kind, plot, place, problem }: FollowUp): string {
   return `${capital(workWords(kind))}${where}${problem ? `, against ${problemWords(problem)}` : ''}`;
 }
 
-/** `Late: was due by Fri 14 Mar`, `Waits for panicle initiation, forecast Fri 14 Mar`, `No day given`. */
+/** `Late by 3 days: due by Fri 14 Mar`, `Waits for panicle initiation, forecast Fri 14 Mar`, `No day given`. */
 export function dueSentence(item: FollowUp, today: string): string {
   if (item.bucket === 'settled') return '';
   if (item.waitsFor) return waitingSentence(item, today);
   const { due } = item;
   if (!due) return item.state === 'put_off' ? 'Put off, no day given' : 'No day given';
-  const what = DONE_NOT_SEEN.includes(item.state) ? `Look at ${item.lookAt ?? 'the result'}` : 'Due';
-  const said = due.because === 'the day that was said' ? '' : ` (${due.because})`;
+  const days = `${spanWords(due.from, due.to, today)}${due.forecast ? ', a forecast date' : ''}`;
   const late = due.to < today ? `Late by ${count(daysBetween(due.to, today))}: ` : '';
-  return `${late}${late ? lower(what) : what} ${spanWords(due.from, due.to, today)}${due.forecast ? ', a forecast date' : ''}${said}`;
+  if (DONE_NOT_SEEN.includes(item.state)) return lookSentence(item, due, late, days);
+  const said = due.because === 'the day that was said' ? '' : ` (${due.because})`;
+  return `${late}${late ? 'due' : 'Due'} ${days}${said}`;
 }
 
-const lower = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);
+/** `Look again on Tue 22 Jul: count the hills that took`; what to look at is a noun or an order, so it stands by itself. */
+function lookSentence({ lookAt }: FollowUp, { from, to }: Due, late: string, days: string): string {
+  const what = lookAt ?? 'the result';
+  if (!late) return `Look again ${days}: ${what}`;
+  return `${late}to be looked at ${from === to ? 'since' : 'by'} ${dayWords(to)} (${what})`;
+}
+
 const count = (days: number): string => `${days} ${days === 1 ? 'day' : 'days'}`;
 
 function spanWords(from: string, to: string, today: string): string {

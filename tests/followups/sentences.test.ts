@@ -40,8 +40,33 @@ describe('sentences', () => {
       due('2030-03-04', '2030-03-11', 'before the spraying, due Tue 12 Mar', true),
     ],
     [
-      'Look at regrowth Mon 11 Mar to Wed 13 Mar (7 days after the work)',
+      'Look again Mon 11 Mar to Wed 13 Mar: regrowth',
       { state: 'to_look', lookAt: 'regrowth', ...due('2030-03-11', '2030-03-13', '7 days after the work') },
+    ],
+    [
+      'Look again on Tue 12 Mar: count the hills that took',
+      {
+        state: 'to_look',
+        lookAt: 'count the hills that took',
+        ...due('2030-03-12', '2030-03-12', '10 days after the work'),
+      },
+    ],
+    [
+      'Look again by Sun 10 Mar: leaf colour',
+      { state: 'reported', lookAt: 'leaf colour', ...due('2030-03-07', '2030-03-10') },
+    ],
+    ['Look again today: the result', { state: 'to_look', ...due('2030-03-08', '2030-03-08') }],
+    [
+      'Late by 3 days: to be looked at since Tue 5 Mar (the mended place, next morning)',
+      {
+        state: 'to_look',
+        lookAt: 'the mended place, next morning',
+        ...due('2030-03-05', '2030-03-05', 'the day after the work'),
+      },
+    ],
+    [
+      'Late by 1 day: to be looked at by Thu 7 Mar (regrowth)',
+      { state: 'to_look', lookAt: 'regrowth', ...due('2030-03-05', '2030-03-07', '7 days after the work') },
     ],
     ['Put off, no day given', { state: 'put_off' }],
     ['', { state: 'closed', bucket: 'settled' }],
