@@ -1,6 +1,24 @@
-/** All ways to say that a plot was not looked at. */
-export const NOT_VISITED = {
-  plain: `didn't|didnt|never|not make|made it to?, did not make it, didn't|didnt|did|never not? get|got|go|look|walk|enter|visit|reach to|at|in|into|inside|there|over|by|through|it|there?, did not get|go|make|look|walk|enter|visit|check|reach, didn't look, not|never looked at, not look at|in, didn't go, didnt go, did not go inside|there|in|at?, not visited|inspected|walked|entered|checked|reached|covered|done today, not be? visited, could|couldn't|cannot|can't|couldnt|cant not? be? enter|visit|get|reach|visited|reached|access|go|entered|walk to|in|into|there|inside?, could not enter|be visited|visit|reach|get, cannot go|enter|reach, no time to? see|for|today|visit|go|walk|left?, ran out of time|light|daylight, run out of time|light|daylight, drove|rode|walked right? past|by, skipped it?, i|we skip|skipped, still i skip, not yet visited|seen|looked|walked, have not seen|been|visited|walked|looked, haven't seen|been|visited|walked|looked|got to|at|in?, has|have not been seen|visited|walked|looked, left out today?, left for tomorrow|later|another day, tomorrow for, will have to wait, will see tomorrow, not seen, not entered, not look, did not reach, didn't reach, unvisited, not there today, no visit, no look, not gone to|in?, missed it today, out of time for|before, haven't been there to see, not been there to see, never made it to, never got to, no chance to see|look|visit|walk, not on the walk today, didn't do, did not do, gave it a miss, gave a miss, ran out before, didn't bother with, could not go, not covered, wasn't able to get|reach|visit|enter, unable to visit|reach|enter|get|access, i didn't enter, not inspected, not walked, not checked, not visited`,
-  afterPlot: `skipped, skip, skipping, not seen, not looked at, not done, not entered, not visited, not walked, no time today?, not today, not yet, not checked, not looked, left out, unseen, missed today?, not reached, unvisited, passed by, drove by|past, rode by|past, walked past, pas visité`,
-  direct: `did not|n't see, didn't see|check|scout, did not check|scout, have not seen|checked, haven't seen|checked, not seen`,
-} as const;
+/** Words of which a plot that was not looked at is told. Phrases as in the other tables of the lexicon. */
+
+/** Say no: in front of a verb of going or looking. */
+export const DENIALS =
+  "not, never, didn't, didnt, didnae, wasn't, wasnt, wasnae, weren't, couldn't, couldnt, couldnae, cannot, can't, cant, haven't, havent, hasn't, hadn't, ain't, aint, isn't, won't, unable, failed, fail, without, no fit, nobody, no chance, no time, no way, not able, wasn't able, no be able";
+/** Between the two: helping words and persons. */
+export const BETWEEN = new Set(
+  'be been being get got manage managed to able even yet ever really actually quite i we could was is had have has make made do did fit can time for in the time today still then also'.split(
+    ' ',
+  ),
+);
+/** Going to a plot: enough where a plot stands in the sentence. */
+export const GOING =
+  'visit, reach, enter, inspect, walk, cover, access, approach, get to|at|in|into|inside|over|by|through|round|around|across|there|near, get out|over|up|down there|here|to, go to|in|into|inside|there|over|near|round|around?, been to|in|into|there|round|around|near|out|over|inside|by?, make it, made it, go, pass, come to|near, tour, set foot, step in|into, stop at|by, got round|around';
+/** Looking: only where the plot itself is what was not looked at. */
+export const LOOKING =
+  'see, look, look at|in|into, check, observe, assess, view, survey, do, scout, examine, count, score, sample, monitor, read, watch, seen to';
+/** Whole phrases that need a plot in their sentence. */
+export const PLAIN = `ran|run|running out of time|light|daylight|day|fuel, run|ran short of time, out of time for|before, no time for|to|left, short of time for, for want|lack of time, drove|rode|walked|went|passed right|straight? past|by, go|went past it, left for tomorrow|later|another day, left till|until tomorrow, tomorrow for,
+   will have to wait, will see tomorrow, not on the walk today, give|gave it? a miss, bother with, still i skip, no visit, no look, ran out before, could not go, remain to be seen|visited|walked|inspected, yet to be seen|visited|walked|inspected, pass|passed over, pass|passed it|them? over, bypass|bypassed, unvisited, uninspected, not there today, pas visité, skipped it,
+   i|we skip|skipped, from the truck|road|gig|car|bike only, only from the truck|road|gig|car|bike`;
+/** Say it of a plot that stands right before or behind them. */
+export const BESIDE_PLOT =
+  "skip, skipped, skipping, not done, no time today?, not today, not yet, left out today?, unseen, missed today?, passed by, drove by|past, rode by|past, walked past, drove right past, no go|see|look|reach|enter there?, no idea, no news, can not say|tell, i|we can't say|tell, i no go|see|look|reach|enter there?, i no fit enter|reach|see, deferred, postponed to|till|until tomorrow";
