@@ -38,7 +38,7 @@ export function readNote(note: NoteToRead, farmWords: FarmWords = NO_FARM_WORDS)
     passage,
     withoutSymptoms(passage, withoutCompared(findProblems(passage), comparisons)),
   );
-  const work = findWork(passage, unvisited, stages, problems);
+  const work = findWork(passage, unvisited, stages, problems, ages);
   const cues = findCues(passage);
   const places = findPlaces(passage);
   const people = findPeople(passage, farmWords.people);

@@ -63,6 +63,8 @@ function reachesBack(
 ): boolean {
   const target = targets[index]!;
   const distance = cue.first - target.last - 1;
+  if (passage.tokens[cue.first]!.text === '?')
+    return distance <= 6 && wallBetween(passage, target.last, cue.first) < 3 && isLastBefore(targets, index, cue.first);
   if (distance > FAR[reach]) return false;
   if (
     isForNext(passage, cue, targets, index) ||
@@ -70,7 +72,6 @@ function reachesBack(
   )
     return false;
   const wall = wallBetween(passage, target.last, cue.first);
-  if (passage.tokens[cue.first]!.text === '?') return wall < 3 && isLastBefore(targets, index, cue.first);
   if (reach === 'sentence') return wall < 3 && (passage.note.channel === 'typed' || distance <= 24);
   if (wall >= 2) return false;
   if (reach === 'clause')

@@ -38,7 +38,15 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "=no, no sign|trace|evidence|hint|symptom of, not any, no any, zero, =0, nil, without any?, free of|from, clean of|from, clear of, none of the?, not a single, not one, never saw|seen any?, nary a?, neither, nor, no visible|obvious|real|active|apparent|new|serious, no more sign of, lack any, =n't any, ain't no|any, ain't, nothing like, devoid of, no such thing as, nothing, nothing actually|really|else?, walang, wala pang, without real, no live, not even one|a",
+      "=no, no sign|trace|evidence|hint|symptom of, not any, no any, zero, =0, nil, without any?, free of|from, clean of|from, clear of, none of the?, not a single, not one, never a|any|one, never saw|seen any?, nary a?, neither, nor, no visible|obvious|real|active|apparent|new|serious, no more sign of, lack any, =n't any, ain't no|any, ain't, nothing like, devoid of, no such thing as, nothing, nothing actually|really|else?, walang, wala pang, without real, no live, not even one|a",
+  },
+  {
+    id: 'neither …',
+    says: 'absent',
+    on: 'finding',
+    side: 'after',
+    reach: 'clause',
+    words: 'neither has|have|had|shows|show|of|plot any?, neither',
   },
   {
     id: 'not seen …',
@@ -172,7 +180,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'sentence',
     words:
-      "not worth the money|trouble|effort|cost|diesel, but no, finally no, but i|we|he|they did not, but i|we|he|they didn't, and we shall not, but not now|today|yet, but it is too late, too late for that, no never, never in, but decided against, but not in this, but changed my mind",
+      "not worth the money|trouble|effort|cost|diesel|twine|string|labour|labor|time|chemical, but no, finally no, but i|we|he|they did not, but i|we|he|they didn't, and we shall not, but not now|today|yet, but it is too late, too late for that, no never, never in, but decided against, but not in this, but changed my mind",
   },
   {
     id: '… not needed',
@@ -200,7 +208,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'next',
     words:
-      '=done, be? done, finished, finish already|yesterday?, be? finished, complete, completed, be? completed, be over, =went on|out|in|down|up, be? already, already, has|have been done|completed|finished|applied|given, got =done, happened, took place, carried out, be? applied|given, was|were|had monday|tuesday|wednesday|thursday|friday|saturday|sunday|yesterday, was|were last, has gone|went on|out|in|down, gone on|out|in, were|was given, has|have been, went in, be? behind us, be through with?, all in, got finished, was|were run',
+      '=done, be? done, finished, finish already|yesterday?, be? finished, complete, completed, be? completed, be over, =went on|out|in|down|up, be? already, already, has|have been done|completed|finished|applied|given, got =done, happened, took place, carried out, be? applied|given, was|were|had monday|tuesday|wednesday|thursday|friday|saturday|sunday|yesterday, was|were last, passed, has gone|went on|out|in|down, gone on|out|in, were|was given, has|have been, went in, be? behind us, be through with?, all in, got finished, was|were run',
   },
   // Work decided
   {

@@ -83,14 +83,14 @@ export const PROBLEMS: readonly ProblemRow[] = [
   { kind: 'weeds', taxon: 'eclipta', words: 'eclipta, false daisy' },
   {
     kind: 'weeds',
-    words: `=weeds, =weed, damo, adventices, mauvaises herbes, =weedy, weed pressure|growth|flush|cover|population, weediness, sedge, nutsedge, nut sedge, nutgrass, nut grass, water grass, watergrass, duck salad, ducksalad, escape of? grass?, =escapes, arrowhead, cattail, bulrush, spikerush, spike rush, smartweed,
+    words: `=weeds, =weed, damo, gulma, agacha, kharpatwar, mauvaise herbe, adventices, mauvaises herbes, =weedy, weed pressure|growth|flush|cover|population, weediness, sedge, nutsedge, nut sedge, nutgrass, nut grass, water grass, watergrass, duck salad, ducksalad, escape of? grass?, =escapes, arrowhead, cattail, bulrush, spikerush, spike rush, smartweed,
       morning glory, coffee bean, sesbania, hemp sesbania, indigo, alligator weed, alligatorweed, signalgrass, signal grass, broadleaf signalgrass, crabgrass, crab grass, dayflower, jointvetch, joint vetch, red stem, redstem, water hyacinth, water lily, water fern, azolla,
       echinochloa, cyperus, broadleaf, broad leaf weed?, broadleaf weed, broad leaves, grass weed|patch|clump, weed grass, =grassy, striga, witchweed, mimosa, bermuda grass, knotgrass, paspalum, paragrass, goosegrass, goose grass, itchgrass, torpedo grass, palmer, pigweed, cocklebur, starfruit, sagittaria, heteranthera, mud plantain, ammannia, rotala, scirpus, bog bulrush, wild grass, unwanted grass, heavy|thick|full with|of|in grass, grass be? come|coming|growing, new grass, grass be? tall|thick, much|more|plenty|many grass, some|few grass, algae, scum, moss`,
   },
   // Rodents and birds
   {
     kind: 'rodents',
-    words: `rat, mouse, daga, souris, vole, bandicoot, rodent, mole rat, cane rat, grasscutter, field rat, cut by rat, marsh rat, muskrat, squirrel, nutria, mark of rat`,
+    words: `rat, mouse, daga, tikus, idur, chuha, souris, vole, bandicoot, rodent, mole rat, cane rat, grasscutter, field rat, cut by rat, marsh rat, muskrat, squirrel, nutria, mark of rat`,
   },
   {
     kind: 'rodents',
@@ -100,7 +100,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   },
   {
     kind: 'birds',
-    words: `bird, quelea, weaver bird?, weaver, munia, maya bird?, maya, sparrow, parrot, parakeet, pigeon, blackbird, redwing, red wing|winged blackbird?, grackle, duck|ducks be? in|eating, wild duck, geese, goose, coot, ibis, dove, finch, bobolink, mannikin, cowbird, pecked, peck|pecking|pecked head|grain|seed, swamp hen, water hen, moorhen, purple gallinule, gallinule, gander, mallard, whistling duck, crane, starling, egret, rook, crow, bird damage, java finch, waxbill, bishop bird`,
+    words: `bird, ibon, oiseau, quelea, weaver bird?, weaver, munia, maya bird?, maya, sparrow, parrot, parakeet, pigeon, blackbird, redwing, red wing|winged blackbird?, grackle, duck|ducks be? in|eating, wild duck, geese, goose, coot, ibis, dove, finch, bobolink, mannikin, cowbird, pecked, peck|pecking|pecked head|grain|seed, swamp hen, water hen, moorhen, purple gallinule, gallinule, gander, mallard, whistling duck, crane, starling, egret, rook, crow, bird damage, java finch, waxbill, bishop bird`,
   },
   {
     kind: 'snails',
@@ -117,7 +117,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
     kind: 'insects',
     taxon: 'brown_planthopper',
     words:
-      'brown plant hopper, brown planthopper, brown hopper, bph, bphs, b p h, hopperburn, hopper burn|burned|burnt, brown plant hoppers',
+      'brown plant hopper, brown planthopper, brown hopper, bph, bphs, b p h, wereng coklat, wereng, hopperburn, hopper burn|burned|burnt, brown plant hoppers',
   },
   {
     kind: 'insects',
@@ -150,7 +150,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   {
     kind: 'insects',
     taxon: 'rice_bug',
-    words: 'rice bug, ear bug, earhead bug, ear head bug, gandhi bug, gundhi bug, ricebug, leptocorisa',
+    words: 'rice bug, ear bug, earhead bug, ear head bug, gandhi bug, gundhi bug, ricebug, leptocorisa, walang sangit, sangit',
   },
   { kind: 'insects', taxon: 'hispa', words: 'hispa, rice hispa' },
   {
@@ -172,7 +172,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   },
   {
     kind: 'insects',
-    words: `insect, hopper, plant hopper, planthopper, leaf hopper, leafhopper, stink bug, stinkbug, caterpillar, grasshopper, locust, case worm, caseworm, mole cricket, aphid, mealybug, mealy bug, leaf miner, leafminer, water weevil, weevil, rww, chinch bug, chinch, black bug, beetle, mite, moth, larva, pest, stalk eyed fly, diopsid, worm, maggot, bug, root weevil, billbug, semilooper, looper, skipper, cricket, zigzag hopper, seed bug, leaf beetle, seed midge, midge, bloodworm, tadpole shrimp, termite, spittlebug, rice root aphid, white grub, grub`,
+    words: `insect, poka, uod, criquet, hopper, plant hopper, planthopper, leaf hopper, leafhopper, stink bug, stinkbug, caterpillar, grasshopper, locust, case worm, caseworm, mole cricket, aphid, mealybug, mealy bug, leaf miner, leafminer, water weevil, weevil, rww, chinch bug, chinch, black bug, beetle, mite, moth, larva, pest, stalk eyed fly, diopsid, worm, maggot, bug, root weevil, billbug, semilooper, looper, skipper, cricket, zigzag hopper, seed bug, leaf beetle, seed midge, midge, bloodworm, tadpole shrimp, termite, spittlebug, rice root aphid, white grub, grub`,
   },
   // Diseases
   {

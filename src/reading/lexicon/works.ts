@@ -155,7 +155,7 @@ export const WORKS: readonly WorkRow[] = [
       flood it|this|that|up|back|the|again|right|them|after|tomorrow|tonight|today|plot|on|first|now|before|by|when|once|both|them
       =flooded
       let|put|bring|take|run|get|give|add|pump|send|turn ..3 {water} ..2 in|on|back|up|over|into|onto|again|to
-      let|put|give|add|pump|send|run|keep|hold|get ..4 water
+      let|put|give|add|pump|send|run ..4 water
       bring|raise|top|lift|hold|keep|pull ..3 {water} up|higher|at|on
       bring|take|raise it|her|them|him|this up
       keep|put|hold ..3 inch|inches|cm|centimetre|centimetres|centimeters ..3 on
@@ -204,7 +204,7 @@ export const WORKS: readonly WorkRow[] = [
       lower it|level|water|the water
       lower ..2 {water}
       draw down ..2 water?
-      let|bring|take|pull it|her|them|him|this down
+      let|bring|take|pull|draw|drop it|her|them|him|this down
       =brought down to
       dry ..2 down|off|it|back
       let ..2 dry
@@ -231,7 +231,7 @@ export const WORKS: readonly WorkRow[] = [
     id: 'control-snails',
     kind: 'control_snails',
     verb: `pick|collect|hand-pick|gather|handpick|crush|remove|catch|trap|kill|treat|destroy|clear ..3 {snail}
-      pick|collect|gather them|by|em|tonight|again|tomorrow
+      pick|collect|gather tonight|again
       put|apply|spread|broadcast|throw|scatter ..3 snail bait|pellet|pellets|powder
       put|apply|use|broadcast ..2 molluscicide|metaldehyde|niclosamide|saponin|tea
       release|put|let|bring|send ..2 duck|ducks
@@ -262,7 +262,7 @@ export const WORKS: readonly WorkRow[] = [
       dig|digging and smoke|smoking
       hunt ..2 rat|rats
       gas|smoke|bomb em|them|it|the
-      repair|mend|fix|close|put|raise|check ..3 fence|barrier|plastic
+      repair|mend|fix|close|put|raise|check ..3 fence|barrier
       poison ..2 rat|rats`,
     objectFirst: `{trap} ..3 =set|=put|=placed|=laid|=out|=up|=down|=reset
       {trap} go|goes|went|going out|in|up|down|again|tonight
@@ -281,7 +281,7 @@ export const WORKS: readonly WorkRow[] = [
     kind: 'scare_birds',
     verb: `scare|shoo|frighten ..3 {bird}|them|it|off|away|from
       =scare|=scaring
-      =shout|=shouting
+      children|boys|boy|pupils|kids ..2 shout
       going out with ..2 gun|cannon|net|drum
       shout at|them|from
       net ..2 it|end|side|that|the|plot
@@ -446,7 +446,8 @@ export const WORKS: readonly WorkRow[] = [
       =cut
       take it off
       shell
-      =harvested|=threshed|=reaped|=combined`,
+      =harvested|=threshed|=reaped|=combined
+      panen done|today|tomorrow|on`,
     objectFirst: `plot|field|bay|rice|block|strip|crop ..3 =cut|=harvested|=threshed|=reaped|=combined
       combine|combiner|harvester|thresher|cutter|header ..3 =coming|=comes|=come|=booked|=arrives|=goes`,
     noun: `harvest|=harvesting
@@ -573,7 +574,7 @@ export const WORKS: readonly WorkRow[] = [
     id: 'remove-it',
     kind: 'remove',
     verb: `get|hook|grab em|them|it ..1 tomorrow|out|by
-      pull|remove|uproot|pick|take ..1 it|them|em|those|out|up|that|these|by|rest|all
+      pull|remove|uproot|pick|take|collect|gather ..1 it|them|em|those|out|up|that|these|by|rest|all
       =pulled|=pull|=pulling|=removed|=uproot|=uprooted`,
     objectFirst: `all|they|these|those =pulled|=removed|=uprooted|=burnt|=burned
       all|they be|were|was =pulled|=removed|=uprooted|=burnt|=burned`,
@@ -605,6 +606,9 @@ export const WORKS: readonly WorkRow[] = [
       finish the rest|other|remaining|half
       rest finish|tomorrow|monday|tuesday|friday
       do the|that rest|other
+      =gets|=get|receive the same
+      same job|again|there tomorrow|today|monday|tuesday|wednesday|thursday|friday|saturday
+      second|another round|passage at|tomorrow|next|on
       do it|them|that tomorrow|today|later|monday|tuesday|wednesday|thursday|friday|then|next|first
       other half|side|rest ..2 tomorrow|monday`,
     yes: ['finish the rest tomorrow'],

@@ -17,15 +17,16 @@ export function findWork(
   unvisited: readonly UnvisitedMention[],
   stages: readonly StageMention[],
   problems: readonly FindingMention[],
+  ages: readonly { first: number; last: number }[],
 ): ActionMention[] {
   const injuries = problems.filter(({ kind }) => kind === 'spray_injury' || kind === 'weather_damage');
-  const spared = sparedTokens(passage, [...unvisited, ...stages, ...injuries]);
+  const spared = sparedTokens(passage, [...unvisited, ...stages, ...injuries, ...ages]);
   const found = applyRules(INDEX, passage)
     .map((mention) => asNoun(passage, mention))
     .filter(
       (mention): mention is ActionMention => mention.is === 'action' && stands(passage, mention, spared),
     );
-  return withoutTold(passage, settleOverlaps(found));
+  return withoutTold(passage, settleOverlaps(passage, found));
 }
 
 const NAMING =
@@ -56,7 +57,8 @@ const stands = (passage: Passage, mention: ActionMention, spared: Uint8Array): b
     NAMING.test(passage.tokens[mention.first - 1]?.lower ?? '') &&
     passage.tokens[mention.first]!.lower === 'weed'
   ) &&
-  !isStateOfWater(passage, mention);
+  !isStateOfWater(passage, mention) &&
+  !isGateShut(passage, mention);
 
 function sparedTokens(passage: Passage, taken: readonly { first: number; last: number }[]): Uint8Array {
   const spared = new Uint8Array(passage.tokens.length);
@@ -71,6 +73,12 @@ function sparedTokens(passage: Passage, taken: readonly { first: number; last: n
 /** `after weeding`, `before the urea`: the work is only a point in time. */
 const isInTime = (passage: Passage, { first, last }: ActionMention): boolean =>
   within(passage.times, first - 20, first).some((time) => time.first < first && time.last >= last);
+
+/** `close the gate half`: handling water, no repair. */
+const isGateShut = (passage: Passage, { kind, first, last }: ActionMention): boolean =>
+  kind === 'mend_bund' &&
+  /^(close|closed|shut|block|stop)$/.test(passage.tokens[first]!.lower) &&
+  passage.tokens.slice(first, last + 1).some(({ lower }) => /^(gate|inlet|outlet|valve|board|boards)$/.test(lower));
 
 /** `P3 is flooded again`: how it stands, not what was done. */
 const isStateOfWater = (passage: Passage, { first, kind }: ActionMention): boolean =>
@@ -169,7 +177,7 @@ const endsSoon = (passage: Passage, at: number): boolean => {
 const FORM_RANK = { verb: 0, 'object first': 1, noun: 2 };
 
 /** A longer phrase wins over a shorter one that it covers; a verb over a noun; the first over the second. */
-function settleOverlaps(found: ActionMention[]): ActionMention[] {
+function settleOverlaps(passage: Passage, found: ActionMention[]): ActionMention[] {
   const ranked = [...found].sort(
     (a, b) =>
       FORM_RANK[a.form] - FORM_RANK[b.form] || b.last - b.first - (a.last - a.first) || a.first - b.first,
@@ -183,23 +191,23 @@ function settleOverlaps(found: ActionMention[]): ActionMention[] {
     for (let at = mention.first; at <= mention.last; at++) over.set(at, mention);
     kept.push(mention);
   }
-  return joinNeighbours(kept.sort((a, b) => a.first - b.first));
+  return joinNeighbours(passage, kept.sort((a, b) => a.first - b.first));
 }
 
 /** `topdress urea`, `apply herbicide granules`: two words for one piece of work. */
-function joinNeighbours(sorted: ActionMention[]): ActionMention[] {
+function joinNeighbours(passage: Passage, sorted: ActionMention[]): ActionMention[] {
   const out: ActionMention[] = [];
   for (const mention of sorted) {
     const before = out.at(-1);
-    if (
-      before &&
-      before.kind === mention.kind &&
-      mention.form === 'noun' &&
-      before.form !== 'noun' &&
-      mention.first === before.last + 1
-    )
-      out[out.length - 1] = { ...before, last: mention.last };
+    if (before && isSameWork(passage, before, mention))
+      out[out.length - 1] = { ...before, last: mention.last, tense: mention.tense === 'ed' ? 'ed' : before.tense };
     else out.push(mention);
   }
   return out;
 }
+
+/** Side by side, or `cut and threshed`: the same kind of work joined by `and`. */
+const isSameWork = (passage: Passage, before: ActionMention, mention: ActionMention): boolean =>
+  before.kind === mention.kind &&
+  ((mention.form === 'noun' && before.form !== 'noun' && mention.first === before.last + 1) ||
+    (mention.first === before.last + 2 && passage.tokens[before.last + 1]!.lower === 'and' && mention.tense === 'ed'));

@@ -18,7 +18,7 @@ const FILLS: Partial<Record<FindingKind, ActionKind>> = {
 };
 
 const MENDS: Partial<Record<FindingKind, ActionKind>> = {
-  seepage: 'mend_bund',
+  gap: 'replant', seepage: 'mend_bund',
   rodents: 'control_rodents',
   birds: 'scare_birds',
   dry: 'mend_bund',

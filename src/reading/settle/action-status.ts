@@ -9,6 +9,7 @@ export function statusFromWords(passage: Passage, work: WorkToSettle, asked: boo
   const status =
     asked && (found === 'done' || found === null) && work.mention.tense === 'base' ? 'planned' : found;
   if (work.kind === 'inspect' && status === 'planned' && isLookingNow(passage, work)) return null;
+  if (work.kind === 'tell' && status === 'planned' && work.mention.tense !== 'ed' && /^(they|he|she|they're|is|are|was|farmers?|people)$/.test(passage.tokens[work.mention.first - 1]?.lower ?? '')) return null;
   if (work.kind === 'tell' && /^(have|has|had)$/.test(passage.tokens[work.mention.first]!.lower))
     return 'done';
   if (work.kind === 'measure' || work.kind === 'inspect')

@@ -63,6 +63,8 @@ function takenOut(
   );
   const own = pulls.find(({ first, last }) => first <= mention.first && last >= mention.last);
   if (own && mention.kind === 'off_types') return own.rest.status === 'done' ? 'cleared' : 'present';
+  const earlier = within(work, mention.first - 20, mention.first).some(({ rest, first }) => rest.kind === 'rogue' && rest.status === 'done' && samePlots(passage, first, mention.first));
+  if (earlier && mention.kind === 'off_types') return 'cleared';
   const later = pulls.filter(({ first }) => first > mention.last && samePlots(passage, first, mention.first));
   if (later.length === 0 || later.some(({ rest }) => rest.status !== 'done' && rest.status !== 'proposed'))
     return null;
