@@ -15,8 +15,14 @@ export function openPhotosOverThePage(): void {
 }
 
 function openAt(link: HTMLAnchorElement): void {
-  const links = [...document.querySelectorAll<HTMLAnchorElement>('main a[data-large]')];
-  let at = Math.max(0, links.indexOf(link));
+  const { large } = link.dataset;
+  const links = [...document.querySelectorAll<HTMLAnchorElement>('main a[data-large]')].filter(
+    (one, index, all) =>
+      one === link ||
+      (one.dataset.large !== large &&
+        all.findIndex(({ dataset }) => dataset.large === one.dataset.large) === index),
+  );
+  let at = links.indexOf(link);
   const { dialog, picture, words, about, earlier, next, close } = makeDialog();
 
   const show = (to: number): void => {

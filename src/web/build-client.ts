@@ -5,8 +5,8 @@ import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const SOURCES = ['client', 'reading', 'plots', 'followups', 'agronomy'];
-/** One script an entry: `page` runs everywhere, `capture` carries the reader. */
-const ENTRIES = ['page', 'capture'];
+/** One script an entry: `page` runs everywhere, `capture` carries the reader, `send-photos` a folder of photos. */
+const ENTRIES = ['page', 'capture', 'send-photos'];
 
 /** Bundles the browser's scripts into `folder`, unless their sources are the same as when they were last built. */
 export async function buildClient(folder: string = join(root, 'build')): Promise<string> {

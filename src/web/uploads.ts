@@ -21,7 +21,7 @@ export interface Received {
 export type Receive = (req: Request, res: Response) => Promise<Received[] | Refusal>;
 
 /** Empties the folder of half-received files (a crash may have left some) and answers with the receiver. */
-export function makeReceiver(mediaFolder: string): Receive {
+export function makeReceiver(mediaFolder: string, mostPhotos = MOST_PHOTOS): Receive {
   const incoming = join(mediaFolder, 'incoming');
   rmSync(incoming, { recursive: true, force: true });
   mkdirSync(incoming, { recursive: true });
@@ -32,12 +32,12 @@ export function makeReceiver(mediaFolder: string): Receive {
     }),
     defParamCharset: 'utf8',
     limits: {
-      files: MOST_PHOTOS,
+      files: mostPhotos,
       fileSize: LARGEST_PHOTO_MB * MB,
       fields: 80,
       fieldSize: MB,
       fieldNameSize: 100,
-      parts: 80 + MOST_PHOTOS,
+      parts: 80 + mostPhotos,
       headerPairs: 30,
       fieldNestingDepth: 1,
       fieldArrayIndexLimit: 0,
