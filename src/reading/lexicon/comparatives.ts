@@ -5,7 +5,6 @@ export interface ComparativeRow {
   attribute: Attribute;
   more: string;
   less: string;
-  /** Words that mean it without `than` (`ahead of`). */
 }
 
 export const COMPARATIVES: readonly ComparativeRow[] = [
@@ -16,7 +15,7 @@ export const COMPARATIVES: readonly ComparativeRow[] = [
   },
   {
     attribute: 'vigour',
-    more: 'more vigorous|vigour|vigor|growth, =stronger, =better, growing faster|better, =lusher, more lush, =healthier, =thriftier, better vigour|vigor|growth, looks better, =nicer, =bigger, =heartier, =faster',
+    more: 'more vigorous|vigour|vigor|growth, =stronger, =better, growing faster|better, =lusher, more lush, =healthier, =thriftier, better vigour|vigor|growth, looks better, =nicer, =bigger, =heartier, =faster, =sturdier looking',
     less: '=weaker, less vigorous|vigour|vigor|growth, =poorer, poorer growth|vigour|vigor, not as strong|vigorous|good, slower, =thinner|=smaller plants, =smaller',
   },
   {
@@ -70,3 +69,13 @@ export const COMPARATIVES: readonly ComparativeRow[] = [
     less: 'gave|gives|yielded|yields|made less|lower, lower yield, less grain|yield, poorer yield',
   },
 ];
+
+/** A comparative that may be about anything is about the thing that is named beside it (`better in colour`, `weeds are worse`). */
+export const BESIDE: Readonly<Record<string, Attribute>> = {
+  colour: 'colour', color: 'colour', spad: 'colour', lcc: 'colour', straw: 'stem_strength', stem: 'stem_strength', stems: 'stem_strength', culm: 'stem_strength', culms: 'stem_strength', stalks: 'stem_strength',
+  stand: 'stand', tillers: 'tillering', tillering: 'tillering', weeds: 'weeds', weed: 'weeds', grass: 'weeds', height: 'height', yield: 'yield', water: 'water_use', growth: 'vigour', vigour: 'vigour', vigor: 'vigour',
+};
+/** Comparatives of that kind; alone they mean the attribute of their row, or none. */
+export const ABOUT_ANYTHING = /^(better|worse|stronger|weaker|poorer|thicker|thinner|stiffer|softer|lower|higher|more|less|fewer|heavier|lighter|nicer|improved)$/;
+/** Need a thing beside them. */
+export const NEEDS_A_THING = { more: '=higher, =more, =improved, =stiffer', less: '=lower, =less, =fewer' } as const;

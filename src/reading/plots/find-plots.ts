@@ -210,7 +210,7 @@ function join({ tokens }: Words, found: PlotFound[], order: string[]): PlotFound
       };
     else if (before && isSameAgain(between) && before.codes.join() === one.codes.join())
       out[out.length - 1] = { ...before, last: one.last };
-    else if (before && isList(between) && !isNewClause(tokens, one, between))
+    else if (before && isList(between) && !isNewClause(tokens, one, between) && !(before.said === 'group' && between.includes(',')))
       out[out.length - 1] = {
         ...before,
         last: one.last,

@@ -42,6 +42,7 @@ export function isCountNotPlot(
   if (/'s$/.test(tokens[last]!.lower)) return false;
   if (/^(ain't|ain|isn't|wasn't|doesn't|dont|don't|stands|looks|gets|got|needs)$/.test(nextWord))
     return false;
+  if (previous === 'than' && !isUnit(tokens, following, last)) return /^(more|less|fewer|greater|other)$/.test(tokens[at - 2]?.lower ?? '');
   const listed = before && before.said === 'number' && isListed(tokens, before.last, at);
   if (listed && !isUnit(tokens, following, last)) return false;
   if (
