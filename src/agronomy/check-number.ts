@@ -1,12 +1,19 @@
 /** Checks of numbers that came from people or instruments. `what` names the number and its unit: `row spacing in cm`. */
 import { type Fault, fault } from './fault.ts';
 
+/** Nothing on a farm is measured larger, or above 0 and smaller; so no quotient of two checked numbers runs over. */
+const LARGEST = 1e12;
+const SMALLEST = 1e-9;
+
 export function finite(value: number, what: string): Fault | null {
-  return Number.isFinite(value) ? null : fault(`${what} must be a number, not ${value}`);
+  if (!Number.isFinite(value)) return fault(`${what} must be a number, not ${value}`);
+  return Math.abs(value) > LARGEST ? fault(`${what} cannot be as large as ${value}`) : null;
 }
 
 export function above0(value: number, what: string): Fault | null {
-  return finite(value, what) ?? (value > 0 ? null : fault(`${what} must be more than 0, not ${value}`));
+  return (
+    finite(value, what) ?? (value >= SMALLEST ? null : fault(`${what} must be more than 0, not ${value}`))
+  );
 }
 
 export function atLeast0(value: number, what: string): Fault | null {

@@ -2,7 +2,12 @@
 import { type Fault, fault } from './fault.ts';
 import type { Sourced } from './source.ts';
 
-export const EPPO_LETTERS = { plant: 5, pest: 6, source: 'EPPO, presentation on EPPO codes, 2011' } as const;
+export const EPPO_LETTERS = {
+  plant: 5,
+  pest: 6,
+  rule: 'plants 3+2, pests and pathogens usually 4+2; code survives renaming',
+  source: 'EPPO, presentation on EPPO codes, 2011',
+} as const;
 
 export interface EppoCode extends Sourced {
   code: string;

@@ -3,7 +3,7 @@
  * s2 / 4 x sum of |P(i+1) - P(i-1)|2 (derived by us, so unconfirmed). A phone walked round a plot of 5 m x 20 m with
  * s = 3 m gives 62 % of the area: useless. Round a field of 50 m x 40 m it gives 10 %.
  */
-import { atLeast0, eachOf, finite } from '../check-number.ts';
+import { above0, atLeast0, eachOf, finite } from '../check-number.ts';
 import { type Fault, fault, firstFault } from '../fault.ts';
 import type { Sourced } from '../source.ts';
 
@@ -36,7 +36,7 @@ export function areaError(corners: readonly PointM[], vertexSdM: number): AreaEr
     squares += (next.eastM - before.eastM) ** 2 + (next.northM - before.northM) ** 2;
   }
   const areaM2 = Math.abs(doubled) / 2;
-  if (areaM2 === 0) return fault('the corners lie on one line');
+  if (areaM2 < 1e-9) return fault('the corners lie on one line');
   const sdM2 = (vertexSdM / 2) * Math.sqrt(squares);
   return {
     areaM2,
@@ -48,6 +48,8 @@ export function areaError(corners: readonly PointM[], vertexSdM: number): AreaEr
 }
 
 export function rectangleAreaError(lengthM: number, widthM: number, vertexSdM: number): AreaError | Fault {
+  const wrong = firstFault(above0(lengthM, 'length in m'), above0(widthM, 'width in m'));
+  if (wrong) return wrong;
   const corner = (eastM: number, northM: number): PointM => ({ eastM, northM });
   return areaError([corner(0, 0), corner(lengthM, 0), corner(lengthM, widthM), corner(0, widthM)], vertexSdM);
 }

@@ -1,6 +1,7 @@
 /** Until when gaps are filled. The published rules differ; each is a row, and a station may bring its own. */
+import { between } from '../check-number.ts';
 import { dayPlus } from '../crop-day.ts';
-import { type Fault, fault, isFault, sure } from '../fault.ts';
+import { type Fault, fault, firstFault, isFault, sure } from '../fault.ts';
 import type { Sourced } from '../source.ts';
 
 export interface ReplantRule extends Sourced {
@@ -32,8 +33,12 @@ export interface ReplantWindow extends Sourced {
 }
 
 export function replantWindow(plantedOn: string, rule: ReplantRule): ReplantWindow | Fault {
-  if (!(rule.fromDays >= 0 && rule.toDays >= rule.fromDays && rule.toDays < 60))
-    return fault(`the replanting rule ${rule.name} needs days from 0 up, the first not after the last`);
+  const wrong = firstFault(
+    between(rule.fromDays, 0, 60, `first day of the rule ${rule.name}`),
+    between(rule.toDays, rule.fromDays, 60, `last day of the rule ${rule.name}`),
+    between(rule.againDays ?? 0, 0, 60, `second round of the rule ${rule.name}`),
+  );
+  if (wrong) return wrong;
   const from = dayPlus(plantedOn, rule.fromDays);
   if (isFault(from)) return from;
   const { name, source, unconfirmed } = rule;

@@ -1,7 +1,6 @@
 /** Pieces that the analyses of variance share. Gomez & Gomez 1984, Statistical Procedures for Agricultural Research, 2nd ed. */
 import { type Fault, fault, sure } from '../fault.ts';
 import { fUpperP, tCritical } from './distributions.ts';
-import { studentisedRangeCritical } from './studentised-range.ts';
 
 export interface VarianceLine {
   df: number;
@@ -40,21 +39,17 @@ export interface MeanSpread {
   sed: number;
   lsd5: number;
   lsd1: number;
-  /** Tukey's honest difference at 5 %; null for more than 100 treatments. */
-  hsd5: number | null;
 }
 
 /** For means of `n` plots each. */
-export function meanSpread(error: VarianceLine, n: number, treatments: number): MeanSpread {
+export function meanSpread(error: VarianceLine, n: number): MeanSpread {
   const seMean = Math.sqrt(error.ms / n);
   const sed = Math.sqrt((2 * error.ms) / n);
-  const q = studentisedRangeCritical(0.05, treatments, error.df);
   return {
     seMean,
     sed,
     lsd5: sure(tCritical(0.05, error.df)) * sed,
     lsd1: sure(tCritical(0.01, error.df)) * sed,
-    hsd5: typeof q === 'number' ? q * seMean : null,
   };
 }
 

@@ -65,7 +65,7 @@ export function blockAnalysis(plots: readonly BlockPlot[]): BlockAnalysis | Faul
     grandMean,
     cvPercent: cvPercent(error, grandMean),
     means,
-    ...meanSpread(error, blocks.length, treatments.length),
+    ...meanSpread(error, blocks.length),
     words: significanceWords(treatmentLine.p),
   };
 }

@@ -1,19 +1,16 @@
 /** Tails and quantiles of t and F. Degrees of freedom need not be whole (Welch). */
-import { above0, atLeast0, between, finite } from '../check-number.ts';
+import { atLeast0, between, finite } from '../check-number.ts';
 import { type Fault, firstFault } from '../fault.ts';
 import { incompleteBeta, inverseIncompleteBeta } from './incomplete-beta.ts';
 
 /** Chance of a t as far from 0 or farther, both sides. */
 export function tTwoSidedP(t: number, df: number): number | Fault {
-  return (
-    firstFault(finite(t, 't'), above0(df, 'degrees of freedom')) ??
-    incompleteBeta(df / (df + t * t), df / 2, 0.5)
-  );
+  return firstFault(finite(t, 't'), degreesOf(df)) ?? incompleteBeta(df / (df + t * t), df / 2, 0.5);
 }
 
 /** The t that is passed, either side together, with chance `p`: 0.05 for 5 %. */
 export function tCritical(p: number, df: number): number | Fault {
-  const wrong = firstFault(chance(p), above0(df, 'degrees of freedom'));
+  const wrong = firstFault(chance(p), degreesOf(df));
   if (wrong) return wrong;
   const x = inverseIncompleteBeta(p, df / 2, 0.5);
   return Math.sqrt((df * (1 - x)) / x);
@@ -39,5 +36,9 @@ function chance(p: number): Fault | null {
 }
 
 function degrees(df1: number, df2: number): Fault | null {
-  return firstFault(above0(df1, 'degrees of freedom above'), above0(df2, 'degrees of freedom below'));
+  return firstFault(degreesOf(df1), degreesOf(df2));
+}
+
+function degreesOf(df: number): Fault | null {
+  return between(df, 0.1, 1e6, 'degrees of freedom');
 }

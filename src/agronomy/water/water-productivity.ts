@@ -1,5 +1,5 @@
 /** Grain for water: say of which water (all of it, or irrigation alone), for the two differ several fold. */
-import { above0, atLeast0 } from '../check-number.ts';
+import { above0 } from '../check-number.ts';
 import { type Fault, firstFault } from '../fault.ts';
 
 export interface WaterProductivity {
@@ -10,7 +10,10 @@ export interface WaterProductivity {
 
 /** kg/ha over 10 x mm. */
 export function waterProductivity(yieldKgPerHa: number, waterMm: number): WaterProductivity | Fault {
-  const wrong = firstFault(atLeast0(yieldKgPerHa, 'yield in kg/ha'), above0(waterMm, 'water in mm'));
+  const wrong = firstFault(
+    yieldKgPerHa === 0 ? null : above0(yieldKgPerHa, 'yield in kg/ha'),
+    above0(waterMm, 'water in mm'),
+  );
   if (wrong) return wrong;
   const kgPerM3 = yieldKgPerHa / (10 * waterMm);
   return { kgPerM3, litresPerKg: yieldKgPerHa === 0 ? null : 1000 / kgPerM3 };
