@@ -64,7 +64,11 @@ function reachesBack(
   const target = targets[index]!;
   const distance = cue.first - target.last - 1;
   if (passage.tokens[cue.first]!.text === '?')
-    return distance <= 6 && wallBetween(passage, target.last, cue.first) < 3 && isLastBefore(targets, index, cue.first);
+    return (
+      distance <= 6 &&
+      wallBetween(passage, target.last, cue.first) < 3 &&
+      isLastBefore(targets, index, cue.first)
+    );
   if (distance > FAR[reach]) return false;
   if (
     isForNext(passage, cue, targets, index) ||
@@ -73,7 +77,15 @@ function reachesBack(
     return false;
   const wall = wallBetween(passage, target.last, cue.first);
   if (reach === 'sentence') return wall < 3 && (passage.note.channel === 'typed' || distance <= 24);
-  if (wall >= 2) return false;
+  if (
+    wall >= 2 &&
+    !(
+      cue.row.says === 'cleared' &&
+      isLastBefore(targets, index, cue.first) &&
+      isRelative(passage, target.last, cue.first)
+    )
+  )
+    return false;
   if (reach === 'clause')
     return isLastBefore(targets, index, cue.first) || isListedTo(passage, targets, index, cue.first);
   if (reach === 'touch') return distance <= 2 && isLastBefore(targets, index, cue.first);

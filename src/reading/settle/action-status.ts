@@ -9,7 +9,15 @@ export function statusFromWords(passage: Passage, work: WorkToSettle, asked: boo
   const status =
     asked && (found === 'done' || found === null) && work.mention.tense === 'base' ? 'planned' : found;
   if (work.kind === 'inspect' && status === 'planned' && isLookingNow(passage, work)) return null;
-  if (work.kind === 'tell' && status === 'planned' && work.mention.tense !== 'ed' && /^(they|he|she|they're|is|are|was|farmers?|people)$/.test(passage.tokens[work.mention.first - 1]?.lower ?? '')) return null;
+  if (
+    work.kind === 'tell' &&
+    status === 'planned' &&
+    work.mention.tense !== 'ed' &&
+    /^(they|he|she|they're|is|are|was|farmers?|people)$/.test(
+      passage.tokens[work.mention.first - 1]?.lower ?? '',
+    )
+  )
+    return null;
   if (work.kind === 'tell' && /^(have|has|had)$/.test(passage.tokens[work.mention.first]!.lower))
     return 'done';
   if (work.kind === 'measure' || work.kind === 'inspect')
@@ -141,7 +149,7 @@ function byTense(
   if (part === 'evening' && mention.tense !== 'ed') return 'planned';
   if (mention.form === 'noun') {
     if (pastOnly || part === 'morning') return 'done';
-    if (futureOnly || (time && time.toCome)) return isBarePhrase(passage, work) ? 'planned' : null;
+    if (futureOnly || time?.toCome) return isBarePhrase(passage, work) ? 'planned' : null;
     return null;
   }
   if (mention.tense === 'ed') return futureOnly ? 'planned' : 'done';
@@ -149,8 +157,10 @@ function byTense(
   if (isPassive(passage, mention.first) && !futureOnly) return 'done';
   if (mention.tense === 'ing') return time?.toCome ? 'planned' : null;
   if (mention.form === 'object first') return time ? (futureOnly ? 'planned' : 'done') : null;
+  const openWeekday =
+    time?.rule === 'weekday' && /^(we|i)$/.test(passage.tokens[mention.first - 1]?.lower ?? '');
   if (isSameInBoth(passage, mention.first) && hasSubject(passage, mention.first) && !futureOnly)
-    return 'done';
+    return openWeekday || waits(passage, mention.last) ? 'planned' : 'done';
   if (hasSubject(passage, mention.first) && !time?.toCome)
     return isSameInBoth(passage, mention.first) ? 'done' : 'planned';
   return 'planned';
