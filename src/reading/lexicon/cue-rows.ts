@@ -38,7 +38,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "=no, no sign|trace|evidence|hint|symptom of, not any, no any, zero, =0, nil, without any?, free of|from, clean of|from, clear of, none of the?, not a single, not one, never a|any|one, never saw|seen any?, nary a?, neither, nor, no visible|obvious|real|active|apparent|new|serious, no more sign of, lack any, =n't any, ain't no|any, ain't, nothing like, devoid of, no such thing as, nothing, nothing actually|really|else?, walang, wala pang, without real, no live, not even one|a",
+      "=no, no sign|trace|evidence|hint|symptom of, not any, no any, zero, =0, nil, without any?, free of|from, clean of|from, clear of, none of the?, not a single, not one, never a|any|one, never saw|seen any?, nary a?, neither, nor, no visible|obvious|real|active|apparent|new|serious, no more sign of, lack any, =n't any, ain't no|any, ain't, nothing like, devoid of, never a, no such thing as, nothing, nothing actually|really|else?, walang, wala pang, without real, no live, not even one|a",
   },
   {
     id: 'neither …',
@@ -64,7 +64,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'touch',
     words:
-      "=none, none yet|so? far?, nothing, nothing yet, zero for, not a one, :? =nil, =zero, =0, absent, not found|seen|there|present|visible|noticed|detected|observed, be? not found|seen|there|present|visible|observed|noticed|detected, i'm|am not seeing|finding|see any?, not one, not any, nowhere, could not be? found|seen, not yet seen|found|come|came|there, be? absent, zero, none seen|found|yet|to be? seen, be? nil, wala, wala na, haven't come|shown|arrived|reached, =have|=has not|never come|shown|arrived|reached yet?, hasn't come|shown, has not come, not come|arrived yet, i don't see any?, i didn't see any?, i see none, i saw none, i could not find, i couldn't find, not a problem here, no where",
+      "=none, none yet|so? far?, nothing, nothing yet, zero for, not a one, still|is|are|remains? =nil|=zero|=0|=none, :? =nil, =zero, =0, absent, not found|seen|there|present|visible|noticed|detected|observed, be? not found|seen|there|present|visible|observed|noticed|detected, i'm|am not seeing|finding|see any?, not one, not any, nowhere, could not be? found|seen, not yet seen|found|come|came|there, be? absent, zero, none seen|found|yet|to be? seen, be? nil, wala, wala na, haven't come|shown|arrived|reached, =have|=has not|never come|shown|arrived|reached yet?, hasn't come|shown, has not come, not come|arrived yet, i don't see any?, i didn't see any?, i see none, i saw none, i could not find, i couldn't find, not a problem here, no where",
   },
   { id: '… no', says: 'absent', on: 'finding', side: 'before', reach: 'touch', words: '=no' },
   // Was there and is gone
@@ -75,7 +75,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'clause',
     words:
-      'be all? gone now?, all gone, be =finished|=finish|=over now?, =finish here|already, be over now?, has|have gone|left|cleared|recovered|disappeared|stopped|healed|passed, be dead|dying now?, cleared up?, disappeared, be history, be under control, no longer, is no more, be? solved|fixed|sorted, have left, be? upright again, be? all? cleaned out|up?, be? cleared, be? cleaned, knocked out, be? killed, all gone, gone, be away now, dried out|off now, grew out, grown out, be? a thing of the past, have moved|flown on|off|away, moved on|off, went away, burned|burnt down',
+      'be all? gone now?, all gone, be =finished|=finish|=over now?, =finish here|already, be over now?, has|have gone|left|cleared|recovered|disappeared|stopped|healed|passed, be dead|dying now?, cleared up?, disappeared, be history, be under control, no longer, is no more, be? solved|fixed|sorted, have left, be? upright again, be? all? cleaned out|up?, be? cleared, be? cleaned, knocked out, be? killed, all gone, gone, be away now, dried out|off now, grew out, grown out, be? a thing of the past, have moved|flown on|off|away, moved on|off, went away, burned|burnt down, now|since|fully|all|completely|mostly recovered|gone|healed|cleared, has|have ceased|subsided|died, be? closed|mended|repaired|plugged|sealed',
   },
   {
     id: 'no more …',
@@ -171,7 +171,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "nobody|noone should|must|may|to|is|spray|touch, no one should|must|may|to|is, make nobody, let nobody, =no, not, =don't, dont, =do not, won't, wont, =will not, =n't, no need to|for|of|two|too?, not worth a|the|it|another?, too late to|for|now?, no sense, no sense in, no point in?, no use, rather than, instead of, without, cancel, cancelled, canceled, skip, skip the, hold off on?, hold the?, =stop, forget, never mind, not going to, was|were going to|thinking, =no we|more, decided against|not to, no longer need, needn't, need not, leave the =spraying|weeding|topdressing|draining, avoid, postpone, put off, must not, mustn't, can't, cannot, cant, no more, delay, no =second, forgo, call off, called off, called the off, refuse to, against, no reason to|for, not enough to justify|warrant, doesn't|don't|does|do not? warrant|justify|need|deserve|pay|require a|any?, there's no|not enough, not gonna, ain't gonna, aint gonna, not bother|bothering with?, won't bother with?, no money for, no budget for, not recommend|recommended|advise|advised|allowed, not be? justified, ruled out, rule out, no call for, keep the? away from, hardly worth, isn't|aren't|wasn't worth, let's|let us not, said|say no to|replant?, know need|worth, save the, scrap the, drop the, spare the, no cause for|to, we skip, leave off, not doing|do any, never",
+      "nobody, noone, no one, make|let nobody|noone, ain't, aint, not yet, no need|use|question of, =no, not, =don't, dont, =do not, won't, wont, =will not, =n't, no need to|for|of|two|too?, not worth a|the|it|another?, too late to|for|now?, no sense, no sense in, no point in?, no use, rather than, instead of, without, cancel, cancelled, canceled, skip, skip the, hold off on?, hold the?, =stop, forget, never mind, not going to, was|were going to|thinking, =no we|more, decided against|not to, no longer need, needn't, need not, leave the =spraying|weeding|topdressing|draining, avoid, postpone, put off, must not, mustn't, can't, cannot, cant, no more, delay, no =second, forgo, call off, called off, called the off, refuse to, against, no reason to|for, not enough to justify|warrant, doesn't|don't|does|do not? warrant|justify|need|deserve|pay|require a|any?, there's no|not enough, not gonna, ain't gonna, aint gonna, not bother|bothering with?, won't bother with?, no money for, no budget for, not recommend|recommended|advise|advised|allowed, not be? justified, ruled out, rule out, no call for, keep the? away from, hardly worth, isn't|aren't|wasn't worth, let's|let us not, said|say no to|replant?, know need|worth, save the, scrap the, drop the, spare the, no cause for|to, we skip, leave off, not doing|do any, never",
   },
   {
     id: 'but no …',
@@ -199,7 +199,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "=have|=has|=had|='ve just|already|now|all|finally?, have been|already been, has been, had been, was|were|got|been|being already|just|all|only?, =received its|the|their|a?, got it, did|did the|a, finished|finish|completed|complete|done the|with|our|all?, just, we just, already, did my, spent the|all morning|day, =had, put in, made a|the, gave it a, =have =had, =has =had, got a|its|his|her|the, got the, done with, through with, wrapped up, ran",
+      "=have|=has|=had|='ve just|already|now|all|finally?, have been|already been, has been, had been, was|were|got|been|being already|just|all|only?, =received its|the|their|a?, got it, did|did the|a, finished|finish|completed|complete|done the|with|our|all?, just, we just, already, did my, spent the|all morning|day, =had, put in, made a|the, gave it a, =have =had, =has =had, =don, got a|its|his|her|the, got the, done with, through with, wrapped up, ran",
   },
   {
     id: '… done',
@@ -218,7 +218,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "will, 'll, shall, going to, gonna, let's, lets, let us, must, have|has|got to, gotta, =to be, be|is|are to, plan|plans|planned|planning to|on|for|the?, intend to, booked for|to?, scheduled for|to?, ordered|order, arranged for|to?, arrange for|to?, set to|for, decided on|to|for, agreed to|on, about to, supposed to, due for|to|a?, please, plz, pls, kindly, remember to, don't forget to, make sure to|that|they|he|she?, i'm going to, i am going to, ask|asked|told|tell|instruct|instructed|remind|reminded for|to?, call|called|get|got|send|sent for|to, time for|to, ready to, starting to?, start|starts|begin|beginning the?, next is, then, now, go, go and|to, come to, coming to|for, comes to, put in for, be on for, 'll have to, will have to, am to, have him|her|them, assign|assigned to|for, on the list to, needs doing, i will, we will, i'll, we'll, he'll, she'll, they'll, it'll, somebody's gonna, dont forget, finish the|it, be? getting, gets, get, needs to be done, move on to, continue with|to?, carry on with|the?",
+      "will, 'll, shall, going to, gonna, let's, lets, let us, must, have|has|got to, gotta, =to be, be|is|are to, plan|plans|planned|planning to|on|for|the?, intend to, booked for|to?, scheduled for|to?, ordered|order, arranged for|to?, arrange for|to?, set to|for, decided on|to|for, agreed to|on, about to, supposed to, due for|to|a?, please, plz, pls, kindly, requested|directed|advised to, may kindly, remember to, don't forget to, make sure to|that|they|he|she?, i'm going to, i am going to, ask|asked|told|tell|instruct|instructed|remind|reminded for|to?, call|called|get|got|send|sent for|to, time for|to, ready to, starting to?, start|starts|begin|beginning the?, next is, then, now, go, go and|to, come to, coming to|for, comes to, put in for, be on for, 'll have to, will have to, am to, have him|her|them, assign|assigned to|for, on the list to, needs doing, i will, we will, i'll, we'll, he'll, she'll, they'll, it'll, somebody's gonna, dont forget, finish the|it, be? getting, gets, get, needs to be done, move on to, continue with|to?, carry on with|the?",
   },
   {
     id: 'is …ing',
@@ -245,7 +245,7 @@ export const CUES: readonly CueRow[] = [
     side: 'after',
     reach: 'next',
     words:
-      "should, shld, =shd, could, cd, might, may, need|needs|needing|needed to|a|some|more|another?, worth a|the|another?, consider|considering a|the?, suggest|suggests a|the|we?, recommend|recommends a|the|one|that|we?, propose|proposes a|the?, maybe a|we|the|put|do?, perhaps a|we|the?, would, ought to, oughta, had better, better to?, can we|i|you|they, shall we|i, should we|i, do we|i, is it okay|ok|possible|good|time|better|worth to|if|for?, ok|okay if|to, whether to, thinking|think|thought of|about|we|maybe?, possibly a?, probably, either, want|wants|wanted|wanting to?, would like to?, advise|advises a|to?, i'd, we'd, might as well, not sure whether to, unless we, wonder|wondering if|whether|about, what about, how about, why not, would be good|better|wise|nice to, if we could, if only we, may want to, might need to?, may need to?, could use a|some|another|more?, could do with, would benefit from, in need of, begging for, crying for, asking for, asks for, my opinion, vote for, in favour of, tempted to, inclined to, be? wise to, would rather, dunno if|whether, idk if|whether, option be? to, calls|call for, i would, i'd be inclined to, overdue for, time we, somebody|someone should|shld",
+      "should, shld, =shd, could, cd, might, may, need|needs|needing|needed to|a|some|more|another?, worth a|the|another?, consider|considering a|the?, suggest|suggests a|the|we?, recommend|recommends a|the|one|that|we?, propose|proposes a|the?, maybe a|we|the|put|do?, perhaps a|we|the?, would, ought to, oughta, had better, better to?, can we|i|you|they, shall we|i, should we|i, do we|i, is it okay|ok|possible|good|time|better|worth to|if|for?, ok|okay if|to, whether to, thinking|think|thought of|about|we|maybe?, possibly a?, probably, either, want|wants|wanted|wanting to?, would like to?, advise|advises a|to?, i'd, we'd, might as well, not sure whether to, unless we, wonder|wondering if|whether|about, what about, how about, why not, would be good|better|wise|nice to, if we could, if only we, may want to, might need to?, may need to?, could use a|some|another|more?, could do with, would benefit from, in need of, begging for, crying for, asking for, asks for, my opinion, vote for, in favour of, tempted to, inclined to, be? wise to, would rather, dunno if|whether, idk if|whether, option be? to, calls|call for, i would, i'd be inclined to, should|shall|could|can|may we|i not, shouldn't|couldn't|can't|oughtn't we|i, why don't we, may we|i, would have to, a case for, overdue for, time we, somebody|someone should|shld",
   },
   {
     id: '… perhaps',
@@ -254,7 +254,7 @@ export const CUES: readonly CueRow[] = [
     side: 'before',
     reach: 'next',
     words:
-      'perhaps, maybe, i|we propose|suggest|recommend|advise, would be my advice, need new|another|replacing|fixing|some, ?, may be considered|needed, might be considered|needed|useful, would help, would be good|better|best|useful|wise|worth, be? an option, might|could help, might|may protect, be? recommended|suggested|advised|advisable|needed|required|wanted|worth|necessary|overdue, needed, required, should be|go, needs to be?, needs doing, worth a|it?, would do it|good, could be|go, might be|go, may be, ought to be|go, be? considered, or not, might pay, could be worth, if possible, to be considered|discussed|decided, recommended',
+      'perhaps, maybe, i|we propose|suggest|recommend|advise, would be my advice, need new|another|replacing|fixing|some, ?, may|might|will|would|shall|can|could|to be considered|needed|useful|discussed|decided|weighed|reviewed|thought, or be? it be? too late, or maybe|perhaps|may not, would help, would be good|better|best|useful|wise|worth, be? an option, might|could help, might|may protect, be? recommended|suggested|advised|advisable|needed|required|wanted|worth|necessary|overdue, needed, required, should be|go, needs to be?, needs doing, worth a|it?, would do it|good, could be|go, might be|go, may be, ought to be|go, be? considered, or not, might pay, could be worth, if possible, to be considered|discussed|decided, recommended',
   },
   // Somebody else's word
   {
@@ -299,6 +299,6 @@ export const CUES: readonly CueRow[] = [
     side: 'either',
     reach: 'sentence',
     words:
-      'next|following|coming season|year|yr|time|crop|kharif|rabi|boro|aman|samba|spring|summer|cycle|trial we?, for next samba|time, in future, the next crop, another year, from next season|year, lesson be?, in the future, note for next, season 2, second season we, should have, shoulda, ought to have, could have',
+      'next|following|coming season|year|yr|time|crop|kharif|rabi|boro|aman|samba|spring|summer|cycle|trial we?, for next samba|time, in future, the next crop, another year, from next season|year, lesson be?, in the future, note for next, season 2, second season we, should have, shoulda, ought to have, could have, would have, might have',
   },
 ];

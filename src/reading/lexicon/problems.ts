@@ -35,7 +35,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   {
     kind: 'uneven_stand',
     words: `uneven, patchy, ragged, raggedy, thick and|n|& thin, irregular, not =even, not uniform|regular, dense then thin, spotty, ratty, streaky stand|growth, stunted patch|area|strip|plant|hill, =stunted, up and down stand, different|various|all height|size|heights|sizes, growth be? not =even,
-      bumpy stand, unequal, thin stand|patch|spot|area, stand be? =thin, sparse stand|patch, short patch|strip|area, wavy growth|stand, sickly patch, lag|lagging patch, poor growth, growth be? poor, short in strip|patch|streak, stunting, checkered, mixed height, behind in patch`,
+      bumpy stand, unequal, thin stand|patch|spot|area, stand be? =thin, sparse stand|patch, short patch|strip|area, wavy growth|stand, sickly patch, lag|lagging patch, poor growth, growth be? poor, short in strip|patch|streak, stunting, checkered, mixed height, behind in patch, plant|paddy|rice|crop be? always|still|too? =short`,
   },
   // Weeds
   {
@@ -85,7 +85,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
     kind: 'weeds',
     words: `=weeds, =weed, damo, gulma, agacha, kharpatwar, mauvaise herbe, adventices, mauvaises herbes, =weedy, weed pressure|growth|flush|cover|population, weediness, sedge, nutsedge, nut sedge, nutgrass, nut grass, water grass, watergrass, duck salad, ducksalad, escape of? grass?, =escapes, arrowhead, cattail, bulrush, spikerush, spike rush, smartweed,
       morning glory, coffee bean, sesbania, hemp sesbania, indigo, alligator weed, alligatorweed, signalgrass, signal grass, broadleaf signalgrass, crabgrass, crab grass, dayflower, jointvetch, joint vetch, red stem, redstem, water hyacinth, water lily, water fern, azolla,
-      echinochloa, cyperus, broadleaf, broad leaf weed?, broadleaf weed, broad leaves, grass weed|patch|clump, weed grass, =grassy, striga, witchweed, mimosa, bermuda grass, knotgrass, paspalum, paragrass, goosegrass, goose grass, itchgrass, torpedo grass, palmer, pigweed, cocklebur, starfruit, sagittaria, heteranthera, mud plantain, ammannia, rotala, scirpus, bog bulrush, wild grass, unwanted grass, heavy|thick|full with|of|in grass, grass be? come|coming|growing, new grass, grass be? tall|thick, much|more|plenty|many grass, some|few grass, algae, scum, moss`,
+      echinochloa, cyperus, broadleaf, broad leaf weed?, broadleaf weed, broad leaves, grass weed|patch|clump, weed grass, =grassy, striga, witchweed, mimosa, bermuda grass, knotgrass, paspalum, paragrass, goosegrass, goose grass, itchgrass, torpedo grass, palmer, pigweed, cocklebur, starfruit, sagittaria, heteranthera, mud plantain, ammannia, rotala, scirpus, bog bulrush, wild grass, unwanted grass, heavy|thick|full with|of|in grass, grass be? come|coming|growing, new grass, grass be? still? tall|thick|plenty|high, much|more|plenty|many|too grass, some|few grass, algae, scum, moss`,
   },
   // Rodents and birds
   {
@@ -150,7 +150,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   {
     kind: 'insects',
     taxon: 'rice_bug',
-    words: 'rice bug, ear bug, earhead bug, ear head bug, gandhi bug, gundhi bug, ricebug, leptocorisa, walang sangit, sangit',
+    words: 'rice bug, walang sangit, ear bug, earhead bug, ear head bug, gandhi bug, gundhi bug, ricebug, leptocorisa, walang sangit, sangit',
   },
   { kind: 'insects', taxon: 'hispa', words: 'hispa, rice hispa' },
   {
@@ -205,7 +205,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   {
     kind: 'nutrient',
     words: `yellow, yellowing, yellowish, pale, paling, chlorosis, chlorotic, light green, nitrogen deficiency|deficient|hunger|hungry|starved|shortage, n deficiency|deficient|hungry|starved, hungry, starved, lush, too dark|green|lush, over fertilised|fertilized, too much nitrogen|n|urea, excess nitrogen|n, zinc deficiency|deficient, zn deficiency|deficient, deficiency, deficient, iron toxicity,
-      bronzing, bronzed, rusty brown|leaf, brown like rust, rust brown|coloured|colored, orange leaf, khaira, short of? nitrogen|n|zinc|potash|food|feed, shortage|want of nitrogen|zinc|potash|n|phosphorus, lack nitrogen|n|zinc|potash|of, lacks nitrogen|n, dark and soft, rank, overfed, underfed, off color|colour, washed out leaf|colour|color, lost color|colour, losing color|colour, lose color|colour, potassium deficiency, k deficiency, phosphorus deficiency, p deficiency, sulphur|sulfur deficiency, purple leaf, reddish leaf, toxicity, interveinal, lime green, lemon, peaky, faded, fading, going off colour|color, run out of n|nitrogen|feed|steam, out of nitrogen|n, very dark green, dark dark green, lower leaf firing, firing, burning up for n, pallid, not enough nitrogen|n|zinc, leaf be? too soft`,
+      bronzing, bronzed, rusty brown|leaf, brown like rust, rust brown|coloured|colored, orange leaf, khaira, short of? nitrogen|n|zinc|potash|food|feed, shortage|want of nitrogen|zinc|potash|n|phosphorus, lack nitrogen|n|zinc|potash|of, lacks nitrogen|n, dark and soft, rank, overfed, underfed, off color|colour, washed out leaf|colour|color, lost color|colour, losing color|colour, lose color|colour, potassium deficiency, k deficiency, phosphorus deficiency, p deficiency, sulphur|sulfur deficiency, purple leaf, reddish leaf, toxicity, interveinal, lime green, lemon, peaky, faded, fading, going off colour|color, run out of n|nitrogen|feed|steam, out of nitrogen|n, very dark green, dark dark green, lower leaf firing, firing, burning up for n, pallid, not enough nitrogen|n|zinc, leaf be? too soft, leaf|colour|color be? =light`,
   },
   // Water
   {
@@ -236,13 +236,13 @@ export const PROBLEMS: readonly ProblemRow[] = [
   // Lodging
   {
     kind: 'lodging',
-    words: `lodge, lodging, lean, leaning, laid|lay|laying|lying|lies over|down|flat, gone|go|going|goes|went over|down|flat, fall|fallen|fell|falling over|down|flat, knock|knocked down|over|flat, flatten|flattened, flat patch|corner|area|spot|ground, be|is|are|has|have|gone|went|lies|all|percent|now|still flat, =flat, be|is|are|has|have|gone =down, # =down, blown|blew|blow down|over|flat, throw down, lie to the, fall about|again|more, fall to|on the? side|west|east|north|south|ground, goose necked?, goosenecked, tilt, tilting, tilted, bent over, bending over, on the ground, lying on the ground, =sleeping, sleep on the? ground|soil, slept, topple, tumbled, keel, keeled, collapsed, prostrate, swept flat, tip over, tipped|tipping over, crop be? down, plant be? down, stand|standing crooked, starting to lean, push|pushed over|down|flat, beaten down|flat, straw be? down, flop, flopped, slump, slumped, laid`,
+    words: `lodge, lodging, lean, leaning, laid|lay|laying|lying|lies over|down|flat, gone|go|going|goes|went over|down|flat, fall|fallen|fell|falling over|down|flat, knock|knocked down|over|flat, flatten|flattened, flat patch|corner|area|spot|ground, be|is|are|has|have|gone|went|lies|all|percent|now|still flat, =flat, be|is|are|has|have|gone =down, # =down, blown|blew|blow down|over|flat, throw down, lie to the, fall about|again|more, fall to|on the? side|west|east|north|south|ground, goose necked?, goosenecked, tilt, tilting, tilted, bent over, bending over, on the ground, lying on the ground, =sleeping, sleep on the? ground|soil, slept, topple, tumbled, keel, keeled, collapsed, prostrate, has|have|had fall|fallen, fall|fallen on #, swept flat, tip over, tipped|tipping over, crop be? down, plant be? down, stand|standing crooked, starting to lean, push|pushed over|down|flat, beaten down|flat, straw be? down, flop, flopped, slump, slumped, laid`,
   },
   {
     kind: 'lodging',
     says: 'risk',
     words:
-      'weak stem|straw|culm|stalk, weak in the stem|straw, soft straw|stem|culm|stalk, straw be? soft|weak, stem be? soft|weak, top heavy, topheavy, heavy headed, slender culm',
+      'it|she|they|crop|rice|all will|may|might|can|could|go =sleep|=fall|=flop|=lie, weak stem|straw|culm|stalk, weak in the stem|straw, soft straw|stem|culm|stalk, straw be? soft|weak, stem be? soft|weak, top heavy, topheavy, heavy headed, slender culm',
   },
   {
     kind: 'lodging',
@@ -258,7 +258,7 @@ export const PROBLEMS: readonly ProblemRow[] = [
   },
   {
     kind: 'off_types',
-    words: `off type, offtype, off typed, red rice, weedy rice, weedyrice, volunteer rice?, volunteer, wild rice, mixture, admixture, varietal mix|mixture, mixed variety|plant|seed, mixed with other|another variety|rice, foreign plant, wrong plant|variety, other variety, rogue plant, =rogues, rogue rice, tall one|plant|type, off plant, strange plant, different plant|variety, impurity, outlier plant, tall and early, tall red one, shattercane, awned plant|one|type, mix up of seed`,
+    words: `off type, offtype, off typed, red rice, weedy rice, weedyrice, volunteer rice?, volunteer, wild rice, mixture, admixture, varietal mix|mixture, mixed variety|plant|seed, mixed with other|another variety|rice, foreign plant, wrong plant|variety, other variety, rogue plant, =rogues, rogue rice, tall one|plant|type, off plant, strange plant, different plant|variety, impurity, outlier plant, tall and early, tall red one, shattercane, =talls, awned plant|one|type, mix up of seed`,
   },
   {
     kind: 'weather_damage',

@@ -1,5 +1,5 @@
 /** Phrases whose words look like cues but say nothing: `no doubt`, `no later than`, `do not wait`. */
 export const SPARES = `no doubt, no later than, no earlier than, no matter, no problem, no issue, no complaint, no difference, no wonder, no time, no idea, no longer than, no one, no battery,
   not only, not just, don't|dont|do wait, do not wait, not sure why, why not, can't|cannot wait to, no need to say, not bad, not much, not far, not many, not all, no more than, not less than, no less than, not later than, not until,
-  no question, no sir, no wait, wait no, no sorry, no no, oh no, no rush, no hurry, no big deal, not to mention, not the same, not yet time, no hands, no signal, no rain, no wind, no sun, no use crying, not before,
+  no question, no sir, no wait, wait no, no two ways, no mistake|mistaking, would have to, no sorry, no no, oh no, no rush, no hurry, no big deal, not to mention, not the same, not yet time, no hands, no signal, no rain, no wind, no sun, no use crying, not before,
   may god, in may, can of, will of, not a lot, no change, nothing else, no reason for alarm, not be? surprised, no luck, whether or not, as likely as not, more likely than not, last one, at last, no surprise, this last, no worse, no better, not worse, no higher, no taller, no fault`;

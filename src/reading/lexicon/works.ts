@@ -65,6 +65,7 @@ export const WORKS: readonly WorkRow[] = [
       fog
       over spray
       knock down|back ..2 with
+      call|hire|book|order|get|send ..2 plane|drone|applicator|pilot|sprayer
       make|run another|one|a pass|application|trip`,
     objectFirst: `rig|plane|drone|helicopter ..1 put|go|goes|went out|over|on
       {product} ..3 =applied|=sprayed|=put|=given|=used`,
@@ -173,6 +174,7 @@ export const WORKS: readonly WorkRow[] = [
       put it back under
       we|to|will|then|and|'ll|they =flood`,
     objectFirst: `{inlet} ..6 =opened|=open
+      water i|we|they|he put|gave|pumped|let
       {water} ..4 =let|=given|=put|=pumped|=turned in|on|back
       motor|pump be? run
       water on|back in|on
@@ -184,6 +186,7 @@ export const WORKS: readonly WorkRow[] = [
       to water
       water back
       another|more|some|little|bit water
+      inch|inches|centimetres|cm of? water over|onto it|them|the|these|her
       pumping
       =flooding
       flush
@@ -200,6 +203,9 @@ export const WORKS: readonly WorkRow[] = [
       let|take|get|run|draw|bring|pull|drop|lower|turn|put|pump|drain|cut|release|knock ..3 {water} ..2 out|off|down|go|away
       let|take it|this|them out|off|go|dry down?
       open ..4 {outlet}
+      let|draw|bring|take|drop|lower ..1 down to # cm|centimetre|centimeter|inch|inches
+      let|draw|bring|take|drop|lower ..1 down to
+      let|run|draw|take|pump off|out|down the? {water}
       pull|lift|drop|take|remove ..2 board|boards|plug|plugs|stop
       lower it|level|water|the water
       lower ..2 {water}
@@ -261,12 +267,15 @@ export const WORKS: readonly WorkRow[] = [
       smoke|gas|fumigate|dig|flood|plug|close|fill|bomb|ferret ..3 {rodent}
       dig|digging and smoke|smoking
       hunt ..2 rat|rats
+      burn|light ..2 sulphur|sulfur
       gas|smoke|bomb em|them|it|the
       repair|mend|fix|close|put|raise|check ..3 fence|barrier
       poison ..2 rat|rats`,
     objectFirst: `{trap} ..3 =set|=put|=placed|=laid|=out|=up|=down|=reset
       {trap} go|goes|went|going out|in|up|down|again|tonight
-      {rodent} ..3 =smoked|=gassed|=dug|=fumigated`,
+      {rodent} ..3 =smoked|=gassed|=dug|=fumigated
+      must|to|shall be? gas|gassed|smoked|smoke|fumigated|baited|bait|trapped
+      {trap} ..1 =caught|=catch|=took|=killed`,
     noun: `{trap}
       rat control|hunt|drive|campaign
       =baiting
@@ -288,7 +297,10 @@ export const WORKS: readonly WorkRow[] = [
       =netted|=netting
       put|hang|tie|string|stretch|set|move|get|fix|spread|install ..4 {net}
       guard ..3 plot|field|it|against|from|all|grain|heads
-      chase ..2 {bird}
+      chase|run|drive|keep ..2 {bird}
+      run|drive|chase|keep ..2 them|em off|away|out
+      sit|sitting|stand|standing|go ..3 with ..2 tin|tins|drum|rattle|rattles|can|cans
+      put|hang|tie|string|stretch ..4 rope|string|tape|line with ..2 plastic|can|cans|tin|tins|bottle|bottles|flags
       run ..2 cannon
       will pull it`,
     objectFirst: `{net} ..3 =tied|=put|=set|=hung|=up|=out|=fixed|=moved
@@ -380,7 +392,8 @@ export const WORKS: readonly WorkRow[] = [
       walk it|this ..2 again
       visit ..2 again
       visit
-      re visit|check
+      re visit|check|examine|inspect|assess|look|walk
+      reexamine|examine
       second look
       go|will go tomorrow
       give it another look
@@ -407,7 +420,7 @@ export const WORKS: readonly WorkRow[] = [
       recount|re-count|remeasure|sample
       measure
       weigh
-      take|pull|send|collect|get|dig|bring|cut|grab|do|submit ..4 {sample}
+      take|pull|send|collect|get|dig|bring|grab|do|submit ..4 {sample}
       take|do|get|read|make|finish ..4 spad|lcc|tube|count|counts|reading|readings|height|heights|moisture
       check ..3 moisture|spad|lcc|tube|height|heights
       read ..2 {instrument}
@@ -439,6 +452,8 @@ export const WORKS: readonly WorkRow[] = [
       cut it|this|that|them|the|early|tomorrow|today|yesterday|on|in|by|first|when|all|now|plot|next|before|#|friday|monday|tuesday|wednesday|thursday|saturday|sunday
       =cutting
       crop cut|cutting
+      cut ..2 sample|samples|quadrat|quadrats|square|squares
+      panen
       bring it in
       take|took ..4 off
       =came|=comes|=come off yesterday|today|tomorrow|on|at|this|saturday|monday|friday
@@ -449,7 +464,7 @@ export const WORKS: readonly WorkRow[] = [
       =harvested|=threshed|=reaped|=combined
       panen done|today|tomorrow|on`,
     objectFirst: `plot|field|bay|rice|block|strip|crop ..3 =cut|=harvested|=threshed|=reaped|=combined
-      combine|combiner|harvester|thresher|cutter|header ..3 =coming|=comes|=come|=booked|=arrives|=goes`,
+      combine|combiner|harvester|thresher|cutter|header ..3 =coming|=comes|=come|=booked|=arrives|=goes|=rolled|=ran|=came|=started|=went`,
     noun: `harvest|=harvesting
       crop cut|cutting|cuts
       =cutting
@@ -515,6 +530,8 @@ export const WORKS: readonly WorkRow[] = [
     id: 'tell',
     kind: 'tell',
     verb: `tell|inform|ask|warn|call|report|notify|remind|phone|text|message|ring|advise|alert|consult|show|brief|email|talk|speak|mention|let ..2 {people}
+      chase|nag|badger|hound|press him|her|them|{people} about|for|on
+      =consulted|=notified|=informed
       tell|inform|warn|notify|remind|alert|call|ask|phone|ring
       let ..2 know
       have warned|informed|told|called|asked
@@ -551,6 +568,9 @@ export const WORKS: readonly WorkRow[] = [
       tolerate
       let nature`,
     noun: `nothing to be? do|done
+      nothing # do
+      nothing doable|possible|useful
+      don't you|y'all|anybody|nobody|anyone|anything? do|touch nothing|anything|it
       nothing can be done
       nothing we|i|you|one|anyone|more can|could do
       nothing we can do but
@@ -598,6 +618,17 @@ export const WORKS: readonly WorkRow[] = [
     objectFirst: 'to be =filled',
     yes: ['fill it after rain'],
     no: ['fill out the form'],
+  },
+  {
+    id: 'same-again',
+    kind: 'finish',
+    verb: `get|receive|have|need|take|do|give ..1 the same
+      get|receive|have|need|take ..1 hers|his|theirs|its turn|share
+      =follow|=follows|=remain|=remains ..1 <time>
+      could do with the same`,
+    noun: `same again|there|for`,
+    yes: ['B1 got its urea on Monday, B2 gets the same tomorrow'],
+    no: ['it is the same colour'],
   },
   {
     id: 'finish-it',

@@ -19,14 +19,15 @@ export function isOnlyMentioned(
   );
 }
 
+/** A word of another matter in the same sentence, none of it a plot's name, where no plot is spoken of. */
 export const isOffTopic = (passage: Passage, at: number): boolean => {
-  for (let near = Math.max(0, at - 9); near <= at + 9 && near < passage.tokens.length; near++)
-    if (
-      OFF_TOPIC.has(passage.tokens[near]!.lower) &&
-      wallBetween(passage, Math.min(at, near), Math.max(at, near)) < 3
-    )
-      return true;
-  return false;
+  let off = false;
+  for (let near = Math.max(0, at - 14); near <= at + 9 && near < passage.tokens.length; near++) {
+    if (wallBetween(passage, Math.min(at, near), Math.max(at, near)) >= 3) continue;
+    if (passage.plotOver[near]) return false;
+    off ||= near >= at - 9 && OFF_TOPIC.has(passage.tokens[near]!.lower);
+  }
+  return off;
 };
 
 /** `spray for hoppers`, `pulling the sedges`, `rat traps`: the words belong to the work. */
