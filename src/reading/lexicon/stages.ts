@@ -27,7 +27,7 @@ export const STAGE_WORDS: readonly StageRow[] = [
   {
     stage: 'germination',
     words:
-      '=germination, =germinating, germinated, emergence, =emerging, emerged, spiking, sprouting, coleoptile, coming up, just up',
+      '=germination, =germinating, germinated, emergence, =emerging, emerged, spiking, sprouting, germination be? complete|good|on|even|poor, coleoptile, coming up, just up',
   },
   {
     stage: 'seedling',
@@ -47,7 +47,7 @@ export const STAGE_WORDS: readonly StageRow[] = [
   {
     stage: 'stem_elongation',
     words:
-      'stem elongation, =jointing, =jointed, joint movement, internode elongation, internode be? elongating, elongation stage, internode moving|movement, half inch internode, moving joint',
+      'stem elongation, =jointing, =jointed, joint movement, internode elongation, internode be? elongating, elongation stage, internode moving|movement, half inch internode, moving joint, start|begin|started|starting to joint, =joints be? showing|moving, in joint, jointed',
   },
   {
     stage: 'booting',
@@ -67,12 +67,12 @@ export const STAGE_WORDS: readonly StageRow[] = [
   {
     stage: 'milk',
     words:
-      '=milk, =milky, milk stage, milky stage, in the? milk, milky grain, grain be? milky, milk ripe, =milking',
+      '=milk, =milky, milky be?, milk stage, milky stage, in the? milk, milky grain, grain be? milky, milk ripe, =milking',
   },
   {
     stage: 'dough',
     words:
-      '=dough, soft dough, hard dough, dough stage, early|late dough, doughy, in the? dough, grain be? doughy',
+      '=dough, soft dough, hard dough, dough stage, early|late dough, doughy, in the? dough, grain be? doughy, at soft|hard|early|late? dough',
   },
   {
     stage: 'ripe',
@@ -83,6 +83,6 @@ export const STAGE_WORDS: readonly StageRow[] = [
 
 /** Words that say that a stage is near: before it, or behind it. */
 export const NEAR_BEFORE =
-  'approaching, nearing, near, nearly, nearly in|at, almost, almost at|in, about to, abt to, close to, close on, not far from, soon, just before, coming to|up to|into|on, getting close|near to, getting toward|towards, days away from, days from, next be?, should begin|start to?, will begin|start to?, any day now, going to, gonna, ready to, shy of, short of, a few days off|from, towards, moving into, toward, will soon|be, starts soon, verge of, on the point of, not quite, not yet, expect, a week|day from|off, soon to be?, not long till|until|to';
+  "approaching, nearing, near, nearly, nearly in|at, almost, almost at|in, about to, abt to, close to, close on, not far from, soon, just before, coming to|up to|into|on, getting close|near to, getting toward|towards, days away from, days from, next be?, should begin|start to?, will begin|start to?, any day now, going to, gonna, ready to, shy of, short of, a few days off|from, towards, moving into, toward, will soon|be, starts soon, verge of, on the point of, not quite, not yet, expect, a week|day from|off, soon to be?, it'll|she'll|they'll be, should|will be, not long till|until|to";
 export const NEAR_AFTER =
   'any day now?, be? near, be? close, soon, be? coming soon, be? days|week away|off, days away|off, week away|off, be? next, within the? week, in a week|day|few, around the corner, be? about to start|begin, about # day off|away|out, # day off|away|out, like # day off|away, away, not far off?, by|before friday|saturday|sunday|monday|the weekend, almost, nearly, be? not far, in # day, almost there, a few day away|off|out, any time now?, will begin|start soon?, be? expected, not yet but close, coming up, next week';

@@ -333,10 +333,13 @@ function markRoles({ tokens }: Words, found: PlotFound[]): PlotFound[] {
   });
 }
 
+/** `water comes from B2`, `seed from C1`: where something comes from; else one speaks of the plot itself. */
+const COMES_FROM =
+  /^(comes?|came|coming|spread|spreading|drift|drifted|drifting|drains?|leaks?|leaking|seeps?|seeping|runs?|running|ran|moved?|moving|different|over|in|back|seed|seeds|seedlings?|away|far|differs?|blown|washed|rats|metres?|meters?|steps|apart|across|borrowed|hoppers|drift|smell)$/;
+
 /** `starting from T1R1`, `with B2 done`: the walk goes there. */
 const isOpeningFrom = (tokens: Token[], at: number, word: string): boolean =>
-  (word === 'from' &&
-    /^(start|starting|started|begin|beginning|began|report|note|news)$/.test(tokens[at - 1]?.lower ?? '')) ||
+  (word === 'from' && !COMES_FROM.test(tokens[at - 1]?.lower ?? '')) ||
   (word === 'with' &&
     (at === 0 || /^(start|starting|started|begin|beginning|began)$/.test(tokens[at - 1]?.lower ?? ''))) ||
   (word === 'v' && one(tokens, at));

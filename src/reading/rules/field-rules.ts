@@ -3,8 +3,10 @@
 import { type Passage, wallBetween } from '../engine/passage.ts';
 import { addPhrases, emptyTree, phrasesAt } from '../engine/phrase-tree.ts';
 import { within } from '../engine/within.ts';
+import { FAMILIES } from '../lexicon/families.ts';
 import { NOT_A_STAGE_AFTER, NOT_A_STAGE_BEFORE, OVER_AFTER, OVER_BEFORE } from '../lexicon/stage-context.ts';
 import { NEAR_AFTER, NEAR_BEFORE, STAGE_WORDS, type StageRow } from '../lexicon/stages.ts';
+import { plotsOf } from '../plots/settle-plots.ts';
 import type { AgeMention, StageMention } from './mentions.ts';
 
 const STAGES = emptyTree<StageRow>();
@@ -31,6 +33,7 @@ export function findStages(passage: Passage): StageMention[] {
     if (
       !isInTime(passage, at, hit.last) &&
       !isOver(passage, at, hit.last) &&
+      !isOfWeed(passage, at) &&
       standsAsStage(passage, at, hit.last, stage)
     )
       found.push({
@@ -43,7 +46,34 @@ export function findStages(passage: Passage): StageMention[] {
       });
     at = hit.last;
   }
-  return withSameAgain(passage, found);
+  return withSameAgain(passage, withYoungPanicles(passage, found));
+}
+
+/** `sprangletop headed out`, `an eclipta in flower`: the weed's stage, not the crop's. */
+function isOfWeed(passage: Passage, first: number): boolean {
+  for (let at = first - 1; at >= Math.max(0, first - 6) && passage.walls[at + 1]! === 0; at--) {
+    if (passage.plotOver[at] || /^(rice|crop|no|not|off|before|after)$/.test(passage.tokens[at]!.lower)) return false;
+    if (phrasesAt(FAMILIES.weed, passage, at).length > 0 && !/^(weeding|weeded)$/.test(passage.tokens[at]!.lower)) return true;
+  }
+  return false;
+}
+
+/** `panicle seen under the knife at 2 mm`, `a 1 mm cone`: panicle initiation (guide). */
+function withYoungPanicles(passage: Passage, found: StageMention[]): StageMention[] {
+  const out = [...found];
+  for (const number of passage.numbers) {
+    if (number.value > 6 || !/^(mm|millimetres?|millimeters?|mil|mils)$/.test(passage.tokens[number.last + 1]?.lower ?? '')) continue;
+    const panicle = panicleNear(passage, number.first);
+    if (panicle >= 0 && !out.some(({ stage, first }) => stage === 'panicle_initiation' && Math.abs(first - panicle) < 12))
+      out.push({ is: 'stage', stage: 'panicle_initiation', near: false, first: panicle, last: number.last + 1, rule: 'stage-young-panicle' });
+  }
+  return out.sort((a, b) => a.first - b.first);
+}
+
+function panicleNear(passage: Passage, first: number): number {
+  for (let at = first - 1; at >= Math.max(0, first - 8) && passage.walls[at + 1]! < 3; at--)
+    if (/^(panicles?|cones?|primordia|primordium|ear)$/.test(passage.tokens[at]!.lower)) return at;
+  return -1;
 }
 
 /** `T2R2 ditto`, `same stage there`: what was said of the plot before. */
@@ -51,6 +81,12 @@ function withSameAgain(passage: Passage, found: StageMention[]): StageMention[] 
   const out = [...found];
   for (let at = 1; at < passage.tokens.length; at++) {
     const word = passage.tokens[at]!.lower;
+    const almost = almostThere(passage, at);
+    if (almost >= 0) {
+      const stage = within(found, at - 60, at).findLast(({ last }) => last < at);
+      if (stage && plotsDiffer(passage, stage.first, at)) out.push({ ...stage, near: true, first: at, last: almost, rule: 'stage-almost-there' });
+      continue;
+    }
     const again =
       word === 'ditto' ||
       word === 'likewise' ||
@@ -61,6 +97,14 @@ function withSameAgain(passage: Passage, found: StageMention[]): StageMention[] 
   }
   return out.sort((a, b) => a.first - b.first);
 }
+
+/** `A2 almost there`, `twelve ain't there yet`: the stage that another plot has reached. */
+function almostThere(passage: Passage, at: number): number {
+  if (!/^(almost|nearly|not|ain't|isn't|close)$/.test(passage.tokens[at]!.lower)) return -1;
+  const next = /^(quite|yet|to)$/.test(passage.tokens[at + 1]?.lower ?? '') ? at + 2 : at + 1;
+  return passage.tokens[next]?.lower === 'there' ? next : -1;
+}
+const plotsDiffer = (passage: Passage, a: number, b: number): boolean => plotsOf(passage, a, a).codes.join() !== plotsOf(passage, b, b).codes.join();
 
 /** `topdress at panicle initiation` is a time; `the plot is at panicle initiation` is not. */
 const isInTime = (passage: Passage, first: number, last: number): boolean =>
@@ -77,7 +121,7 @@ function saidOfCrop(passage: Passage, first: number): boolean {
   return (
     before === undefined ||
     passage.plotOver[at - 1] !== undefined ||
-    /^(is|are|'s|it's|she's|now|still|already|be|still|stage|fully|rice|crop|,|:|\.|just|all|both|stands|looks|sits|he's|they're)$|'s$/.test(
+    /^(is|are|'s|it's|she's|now|still|already|be|still|stage|fully|rice|crop|grain|grains|plants?|panicles?|heads?|stand|and|,|:|;|\.|just|all|both|stands|looks|sits|he's|they're|today|well|transplanting|sowing|seeding|dat|das|remains?)$|'s$/.test(
       before.lower,
     )
   );
@@ -105,7 +149,8 @@ function startsJustAfter(
 ): boolean {
   for (let start = at + 1; start <= Math.min(passage.tokens.length - 1, at + 1 + reach); start++) {
     if (wallBetween(passage, at, start) >= 2) return false;
-    if (phrasesAt(words, passage, start).length > 0) return true;
+    const hit = phrasesAt(words, passage, start)[0];
+    if (hit) return words !== AFTER || phrasesAt(STAGES, passage, hit.last + 1).length === 0;
   }
   return false;
 }
@@ -134,12 +179,12 @@ const isNear = (passage: Passage, first: number, last: number, _stage: string): 
 const SINCE: readonly { words: string; since: AgeMention['since'] | 'planting' }[] = [
   {
     words:
-      'dat, d a t, dap, days? after|from|since|past|post transplant|transplanting|transplanted|tp, days? after the? transplant|transplanting, from|since transplant|transplanting, after transplant|transplanting|transplanted|tp, post transplanting, dee ay tee, d after transplanting, since transplanted, since it was transplanted, in the field since transplanting, since we transplanted, after it was transplanted',
+      'dat, d a t, dap, days? after|from|since|past|post transplant|transplanting|transplanted|tp, days? after the? transplant|transplanting, from|since transplant|transplanting, after transplant|transplanting|transplanted|tp, post transplanting, dee ay tee, d after transplanting, since transplanted, since it was transplanted, in the field since transplanting, since we transplanted, after it was transplanted, after|since|from transplant',
     since: 'transplanting',
   },
   {
     words:
-      'das, d a s, after seed|seeding|sowing|sown|drilling|emergence|sewing, from|since seeding|sowing|seeded|sown|drilling, dee ay ess, post seeding|sowing, since it was sown|seeded|drilled, after drill, since drilled, after it was sown, dee a s',
+      'das, d a s, after seed|seeding|sowing|sown|drilling|emergence|sewing, from|since seeding|sowing|seeded|sown|drilling, dee ay ess, post seeding|sowing, since it was sown|seeded|drilled, after drill, since drilled, after it was sown, dee a s, after|since we|they|i drilled|sowed|seeded|drill|sow|seed it?, after the sowing|seeding|drilling',
     since: 'sowing',
   },
   {
