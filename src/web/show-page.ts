@@ -24,6 +24,8 @@ export interface PageFrame {
   place: Place;
   /** Id of the note that this page shows as kept: the browser lets go of its draft. */
   kept?: string;
+  /** No places, no way to the rest: for somebody who was given one page only. */
+  alone?: boolean;
 }
 
 /** Renders `views/<view>.ejs` inside the frame that every page has. */
@@ -50,7 +52,7 @@ export async function showPage(
   res
     .status(status)
     .type('html')
-    .send(await render('layout', { ...shared, ...frame }));
+    .send(await render(locals.alone ? 'alone' : 'layout', { ...shared, ...frame }));
 }
 
 const viewPath = (view: string): string => fileURLToPath(new URL(`../../views/${view}.ejs`, import.meta.url));

@@ -1,6 +1,7 @@
 /** The words and small pictures of words that views share. */
 
 import type { FactShown } from '../diary/shown.ts';
+import type { ItemStepKind } from '../followups/item.ts';
 import { sayDay } from '../reading/say-fact.ts';
 import { markedText } from './marked-text.ts';
 import { traceWords } from './trace-words.ts';
@@ -48,6 +49,27 @@ export const capital = (words: string): string => words.charAt(0).toUpperCase() 
 /** Address of a plot's page; codes may hold spaces and strokes. */
 export const plotHref = (code: string): string => `/plots/${encodeURIComponent(code)}`;
 export const noteHref = (id: string): string => `/notes/${encodeURIComponent(id)}`;
+export const followUpHref = (id: string): string => `/follow-ups/${encodeURIComponent(id)}`;
+
+const STEP_WORDS: Record<ItemStepKind, string> = {
+  considered: 'considered',
+  decided: 'decided, to be done',
+  mentioned: 'spoken of again',
+  woke: 'what it waited for is there',
+  reported_done: 'reported as done',
+  looked: 'looked at',
+  looked_early: 'looked at before it could show',
+  put_off: 'put off',
+  dropped: 'dropped',
+  ruled_out: 'decided against',
+  reopened: 'opened again',
+  matched: 'settled which work a note is about',
+  remark: 'a remark',
+  undo: 'took a step back',
+};
+
+/** What happened in one step of a follow-up, without who and when. */
+export const stepWords = ({ what }: { what: ItemStepKind }): string => STEP_WORDS[what];
 
 /** `/notes?words=gap&before=…`, empty values left out. */
 export function withQuery(path: string, query: Record<string, string | null | undefined>): string {
@@ -66,7 +88,9 @@ export const WORDS_FOR_VIEWS = {
   capital,
   plotHref,
   noteHref,
+  followUpHref,
   withQuery,
+  stepWords,
   markedText,
   traceWords,
 };

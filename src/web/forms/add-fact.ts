@@ -13,7 +13,7 @@ export const addFactForm =
   async (req, res) => {
     const { id } = req.params;
     const form = formOf(req);
-    const done = await addFact(diary, id, readFactForm(form), whoWrites(req));
+    const done = await addFact(diary, id, readFactForm(form), whoWrites(req), form.id || undefined);
     if (!isRefusal(done)) return answerCorrected(req, res, id, done, 'Added.');
     if (await refuseWithoutForm(req, res, done)) return;
     await showFactForm(diary, req, res, id, form, done);

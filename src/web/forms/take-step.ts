@@ -28,16 +28,20 @@ export const takeStepForm =
     res.redirect(303, back);
   };
 
-/** A button says kind and finding in one: `look:fixed`. */
+/**
+ * A button says kind and finding in one: `look:fixed`; `not_needed` drops with words of its own; `candidate` says which item
+ * a note is about.
+ */
 function stepOf(form: Form, by: string): StepInput {
-  const [kind, found] = (form.act ?? form.kind ?? '').split(':');
+  const [said, found] = (form.act ?? form.kind ?? '').split(':');
+  const kind = form.candidate ? 'match' : said === 'not_needed' ? 'drop' : said;
   const filled = { found, until: form.until, on: form.on, undoes: form.undoes, factId: form.factId };
   return {
     id: form.id ?? '',
-    itemId: form.item ?? '',
+    itemId: form.candidate || (form.item ?? ''),
     kind: kind as StepInput['kind'],
     by,
-    words: form.words ?? '',
+    words: said === 'not_needed' ? 'no longer needed' : (form.words ?? ''),
     ...Object.fromEntries(Object.entries(filled).filter(([, value]) => !!value)),
   };
 }
@@ -65,6 +69,10 @@ function whatHappened({ kind, found, until }: StepInput): string {
       return 'decided against.';
     case 'reopen':
       return 'open again.';
+    case 'match':
+      return 'the note is about this one.';
+    case 'apart':
+      return 'the note is about other work.';
     case 'undo':
       return 'taken back, it stands as before.';
     default:

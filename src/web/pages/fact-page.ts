@@ -6,6 +6,7 @@ import type { Fact } from '../../reading/record.ts';
 import { showRefusal, statusOf } from '../errors.ts';
 import { answersOf, isList, LIST_WORDS, QUESTIONS } from '../fact-form.ts';
 import { asked, type Form } from '../form.ts';
+import { freshId } from '../fresh-id.ts';
 import { showPage } from '../show-page.ts';
 import { noteHref } from '../words.ts';
 
@@ -51,7 +52,7 @@ export async function showFactForm(
       lists: LIST_WORDS,
       questions: list && isList(list) ? QUESTIONS[list] : [],
       plots: await readPlots(diary),
-      form,
+      form: { ...form, id: form.id || freshId() },
       refusal: refusal ?? null,
     },
     refusal ? statusOf(refusal) : 200,
