@@ -14,6 +14,7 @@ import { findWork } from './rules/find-work.ts';
 import { findProblems } from './rules/finding-rules.ts';
 import { findLessons } from './rules/lesson-rules.ts';
 import { withNones } from './rules/none-rule.ts';
+import { isOffTopicNote } from './rules/off-topic-note.ts';
 import { findUnvisited } from './rules/place-rules.ts';
 import { withoutCompared, withoutSymptoms } from './rules/symptoms.ts';
 import { settleActions } from './settle/actions.ts';
@@ -29,6 +30,7 @@ export function readNote(note: NoteToRead, farmWords: FarmWords = NO_FARM_WORDS)
   });
   if (tokens.length === 0) return { record: emptyRecord(), entries: [], heard };
   const passage = readPassage(note, tokens, eventReader);
+  if (isOffTopicNote(passage)) return { record: emptyRecord(), entries: [], heard };
   const lessons = findLessons(passage);
   const unvisited = findUnvisited(passage);
   const stages = findStages(passage);
