@@ -15,7 +15,7 @@ export const STAGE_WORDS: readonly StageRow[] = [
     stage: 'heading',
     near: true,
     words:
-      'about|abt|ready|going to =head, begin|start to =head within|in|soon|next|any, pushing heads, ready to pop',
+      'about|abt|ready|going to =head, begin|start to =head within|in|soon|next|any, pushing heads, ready to pop, head go show|come, panicle almost out, almost out the panicle',
   },
   { stage: 'flowering', near: true, words: 'about|abt|ready|going to flower' },
   { stage: 'booting', near: true, words: 'about|abt to boot|go in boot' },
@@ -62,7 +62,7 @@ export const STAGE_WORDS: readonly StageRow[] = [
   {
     stage: 'flowering',
     words:
-      '=flowering, in flower, full flower, in full? bloom, full bloom, =blooming, anthesis, pollinating, =flowers be? open, flower now|already|start|started|come, at flower, pollen be? everywhere|flying, shedding pollen, in full flower, anthers be? out, anthers out, pollination',
+      '=flowering, in flower, full flower, in full? bloom, full bloom, =blooming, anthesis, pollinating, =flowers be? open, flower now|already|start|started|come, at flower, pollen be? everywhere|flying, shedding pollen, in full flower, anthers be? out, anthers out, pollination, they|it|still flower, start|begin flowering, flower the? same time, flowers be? out, spikelets be? open',
   },
   {
     stage: 'milk',
@@ -72,7 +72,7 @@ export const STAGE_WORDS: readonly StageRow[] = [
   {
     stage: 'dough',
     words:
-      '=dough, soft dough, hard dough, dough stage, early|late dough, doughy, in the? dough, grain be? doughy, at soft|hard|early|late? dough',
+      '=dough, soft dough, hard dough, dough stage, early|late dough, doughy, in the? dough, grain be? doughy',
   },
   {
     stage: 'ripe',
@@ -85,4 +85,4 @@ export const STAGE_WORDS: readonly StageRow[] = [
 export const NEAR_BEFORE =
   "approaching, nearing, near, nearly, nearly in|at, almost, almost at|in, about to, abt to, close to, close on, not far from, soon, just before, coming to|up to|into|on, getting close|near to, getting toward|towards, days away from, days from, next be?, should begin|start to?, will begin|start to?, any day now, going to, gonna, ready to, shy of, short of, a few days off|from, towards, moving into, toward, will soon|be, starts soon, verge of, on the point of, not quite, not yet, expect, a week|day from|off, soon to be?, it'll|she'll|they'll be, should|will be, not long till|until|to";
 export const NEAR_AFTER =
-  'any day now?, be? near, be? close, soon, be? coming soon, be? days|week away|off, days away|off, week away|off, be? next, within the? week, in a week|day|few, around the corner, be? about to start|begin, about # day off|away|out, # day off|away|out, like # day off|away, away, not far off?, by|before friday|saturday|sunday|monday|the weekend, almost, nearly, be? not far, in # day, almost there, a few day away|off|out, any time now?, will begin|start soon?, be? expected, not yet but close, coming up, next week';
+  'any day now?, be? near, be? close, soon, be? coming soon, be? days|week away|off, days away|off, week away|off, be? next, within the? week, in a week|day|few, around the corner, be? about to start|begin, # or|to? # day away|off|out, about # day off|away|out, # day off|away|out, like # day off|away, away, not far off?, by|before friday|saturday|sunday|monday|the weekend, almost, nearly, be? not far, in # day, almost there, a few day away|off|out, any time now?, will begin|start soon?, be? expected, not yet but close, coming up, next week';

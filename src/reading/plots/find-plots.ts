@@ -201,7 +201,7 @@ function join({ tokens }: Words, found: PlotFound[], order: string[]): PlotFound
       before.codes.join() === one.codes.join()
     )
       out[out.length - 1] = { ...before, last: one.last };
-    else if (before && between.length === 0 && before.said === 'number' && one.said === 'number')
+    else if (before && between.length === 0 && before.said === 'number' && one.said === 'number' && !opensAnew(tokens, before, one))
       out[out.length - 1] = {
         ...before,
         last: one.last,
@@ -221,6 +221,10 @@ function join({ tokens }: Words, found: PlotFound[], order: string[]): PlotFound
   }
   return out;
 }
+
+/** `eleven and twelve, eleven's at green ring`: a plot of the list named again, or with its verb, begins its own report. */
+const opensAnew = (tokens: Token[], before: PlotFound, one: PlotFound): boolean =>
+  before.codes.includes(one.codes[0]!) || /'s$/.test(tokens[one.last]!.lower);
 
 const isSameAgain = (between: string[]): boolean =>
   between.length <= 2 && between.every((word) => word === ',' || word === 'the' || word === '(');

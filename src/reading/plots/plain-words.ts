@@ -60,6 +60,7 @@ export function isCountNotPlot(
       (digits < 3 && !opens(tokens, at) && !/^(on|in|at|both)$/.test(previous))
     );
   }
+  if (nextWord === 'at' && opens(tokens, at) && STAGE_NEXT.test(tokens[following[following[last]!]!]?.lower ?? '')) return false;
   if (isUnit(tokens, following, last) && !(nextWord === 'no' || nextWord === 'out'))
     return (
       digits < 3 ||
@@ -70,6 +71,9 @@ export function isCountNotPlot(
   if (/^(than|in|and|until|till)$/.test(previous)) return false;
   return !opens(tokens, at) && !(PLOT_BEFORE.has(previous) || !QUANTITY_BEFORE.has(previous));
 }
+
+/** `41 at flower`: nobody counts anything at a stage. */
+const STAGE_NEXT = /^(flower|flowering|boot|booting|heading|milk|dough|pi|panicle|tillering|jointing|maturity|full|soft|hard|early|late|mid|max)$/;
 
 const isListed = (tokens: Token[], from: number, at: number): boolean => {
   const between = tokens.slice(from + 1, at).map(({ lower }) => lower);

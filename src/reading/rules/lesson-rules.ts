@@ -18,8 +18,9 @@ export function findLessons(passage: Passage): LessonMention[] {
     if (phrasesAt(SPARED, passage, at).length > 0) continue;
     const last = lessonWordsEnd(passage, at);
     if (last < 0 || (found.at(-1)?.last ?? -1) >= at) continue;
-    for (const lesson of byPlot(passage, around(passage, at, last))) if (lesson.last - lesson.first >= 3) found.push(lesson);
-    if (isHeading(passage, last)) found.push(...numberedBehind(passage, found.at(-1)?.last ?? last));
+    const numbered = isHeading(passage, last) ? numberedBehind(passage, colonBehind(passage, last)) : [];
+    if (numbered.length > 0) found.push(...numbered);
+    else for (const lesson of byPlot(passage, around(passage, at, last))) if (lesson.last - lesson.first >= 3) found.push(lesson);
   }
   return found;
 }
@@ -64,6 +65,12 @@ function byPlot(passage: Passage, lesson: LessonMention): LessonMention[] {
 
 const isHeading = (passage: Passage, last: number): boolean =>
   /^lessons?$/.test(passage.tokens[last]!.lower) && passage.tokens.slice(last + 1, last + 5).some(({ text }) => text === ':');
+
+function colonBehind(passage: Passage, last: number): number {
+  let at = last;
+  while (at < passage.tokens.length && passage.tokens[at]!.text !== ':') at++;
+  return at;
+}
 
 /** `Lessons: (1) … (2) …`: each numbered sentence that names a plot. */
 function numberedBehind(passage: Passage, last: number): LessonMention[] {
