@@ -46,13 +46,20 @@ function reachesAhead(
   if (distance > FAR[reach]) return reach === 'next' && isListedFrom(passage, cue, targets, index);
   const wall = wallBetween(passage, cue.last, target.first);
   if (reach === 'sentence') return wall < 3 && (passage.note.channel === 'typed' || distance <= 24);
-  if (wall >= 2) return false;
+  if (wall >= 2 || isAboutOwnCount(passage, cue, distance)) return false;
   if (reach === 'clause') return true;
   if (reach === 'touch') return wall === 0;
   const between = firstBetween(targets, cue.last, index);
   if (between < index) return isListedFrom(passage, cue, targets, index);
   return wall === 0 || cue.last + 2 >= target.first;
 }
+
+/** `maybe i count six in the plot pull them out`: the hedge has a verb of its own. */
+const isAboutOwnCount = (passage: Passage, cue: CueFound, distance: number): boolean =>
+  cue.row.says === 'proposed' &&
+  distance > 2 &&
+  /^(maybe|perhaps|probably|possibly)$/.test(passage.tokens[cue.last]!.lower) &&
+  !/^(we|should|could|can|to|a|the|some|another|it|then|also|just|put|do|need)$/.test(passage.tokens[cue.last + 1]?.lower ?? '');
 
 function reachesBack(
   passage: Passage,
@@ -69,7 +76,7 @@ function reachesBack(
       wallBetween(passage, target.last, cue.first) < 3 &&
       isLastBefore(targets, index, cue.first)
     );
-  if (distance > FAR[reach]) return false;
+  if (distance > FAR[reach] && !(passage.tokens[cue.first]!.text === '?' && distance <= 5)) return false;
   if (
     isForNext(passage, cue, targets, index) ||
     (cue.row.id === '… no' && !isChained(passage, cue, targets, index))
@@ -95,8 +102,13 @@ function reachesBack(
   );
 }
 
+/** `white head no medicine`: the `no` is for what follows. */
+const NO_OF_WORK =
+  /^(need|medicine|spray|spraying|more|action|urea|water|treatment|use|problem|worry|other|one|chemical|insecticide|fungicide|herbicide|fertilizer|fertiliser|money|time|way|doubt|idea)$/;
+
 /** `rat no bird no`: each `no` stands behind its own; `rat no bird none`: the `no` is for the bird. */
 function isChained(passage: Passage, cue: CueFound, targets: readonly Target[], index: number): boolean {
+  if (NO_OF_WORK.test(passage.tokens[cue.last + 1]?.lower ?? '')) return false;
   const next = targets[index + 1];
   if (!next || next.first - cue.last > 2) return true;
   return /^no$/.test(passage.tokens[next.last + 1]?.lower ?? '');

@@ -78,7 +78,9 @@ const isInTime = (passage: Passage, { first, last }: ActionMention): boolean =>
 const isGateShut = (passage: Passage, { kind, first, last }: ActionMention): boolean =>
   kind === 'mend_bund' &&
   /^(close|closed|shut|block|stop)$/.test(passage.tokens[first]!.lower) &&
-  passage.tokens.slice(first, last + 1).some(({ lower }) => /^(gate|inlet|outlet|valve|board|boards)$/.test(lower));
+  passage.tokens
+    .slice(first, last + 1)
+    .some(({ lower }) => /^(gate|inlet|outlet|valve|board|boards)$/.test(lower));
 
 /** `P3 is flooded again`: how it stands, not what was done. */
 const isStateOfWater = (passage: Passage, { first, kind }: ActionMention): boolean =>
@@ -130,6 +132,10 @@ function isOtherCut(passage: Passage, mention: ActionMention): boolean {
   return false;
 }
 
+/** `a shot of fungicide`, `no need of medicine`: the word in front only measures the work or asks for it. */
+const MEASURE_OF =
+  /^(out|instead|need|use|shot|dose|round|application|pass|spray|bit|lot|more|coat|touch|split|bags?|kgs?|kilos?|grams?|litres?|liters?|half|handful|spoon|scoop|drop|benefit|favour|favor|time|question|chance|day|days|hours?)$/;
+
 /** `injury by propanil`, `since the spray`, `because of the urea`: the work is only a cause or a point in time. */
 const isCauseOnly = (passage: Passage, mention: ActionMention): boolean => {
   if (mention.form !== 'noun') return false;
@@ -137,7 +143,7 @@ const isCauseOnly = (passage: Passage, mention: ActionMention): boolean => {
   const ahead = before === 'the' ? (passage.tokens[mention.first - 2]?.lower ?? '') : before;
   return (
     /^(by|from|since|because|of|per|than|despite|through|short|lacks|lack)$/.test(ahead) &&
-    !(ahead === 'of' && /^(out|instead)$/.test(passage.tokens[mention.first - 2]?.lower ?? ''))
+    !(ahead === 'of' && MEASURE_OF.test(passage.tokens[mention.first - 2]?.lower ?? ''))
   );
 };
 
@@ -191,7 +197,10 @@ function settleOverlaps(passage: Passage, found: ActionMention[]): ActionMention
     for (let at = mention.first; at <= mention.last; at++) over.set(at, mention);
     kept.push(mention);
   }
-  return joinNeighbours(passage, kept.sort((a, b) => a.first - b.first));
+  return joinNeighbours(
+    passage,
+    kept.sort((a, b) => a.first - b.first),
+  );
 }
 
 /** `topdress urea`, `apply herbicide granules`: two words for one piece of work. */
@@ -200,7 +209,11 @@ function joinNeighbours(passage: Passage, sorted: ActionMention[]): ActionMentio
   for (const mention of sorted) {
     const before = out.at(-1);
     if (before && isSameWork(passage, before, mention))
-      out[out.length - 1] = { ...before, last: mention.last, tense: mention.tense === 'ed' ? 'ed' : before.tense };
+      out[out.length - 1] = {
+        ...before,
+        last: mention.last,
+        tense: mention.tense === 'ed' ? 'ed' : before.tense,
+      };
     else out.push(mention);
   }
   return out;
@@ -210,4 +223,6 @@ function joinNeighbours(passage: Passage, sorted: ActionMention[]): ActionMentio
 const isSameWork = (passage: Passage, before: ActionMention, mention: ActionMention): boolean =>
   before.kind === mention.kind &&
   ((mention.form === 'noun' && before.form !== 'noun' && mention.first === before.last + 1) ||
-    (mention.first === before.last + 2 && passage.tokens[before.last + 1]!.lower === 'and' && mention.tense === 'ed'));
+    (mention.first === before.last + 2 &&
+      passage.tokens[before.last + 1]!.lower === 'and' &&
+      mention.tense === 'ed'));

@@ -18,7 +18,8 @@ const FILLS: Partial<Record<FindingKind, ActionKind>> = {
 };
 
 const MENDS: Partial<Record<FindingKind, ActionKind>> = {
-  gap: 'replant', seepage: 'mend_bund',
+  gap: 'replant',
+  seepage: 'mend_bund',
   rodents: 'control_rodents',
   birds: 'scare_birds',
   dry: 'mend_bund',
@@ -35,7 +36,10 @@ export function kindOfWork(
     if (mention.kind === 'remove') kinds.push(byFinding(passage, mention, findings, REMOVES));
     else if (mention.kind === 'fill') kinds.push(byFinding(passage, mention, findings, FILLS));
     else if (mention.kind === 'mend') kinds.push(byFinding(passage, mention, findings, MENDS));
-    else if (mention.kind === 'finish') kinds.push(workBefore(passage, mention, mentions, kinds));
+    else if (mention.kind === 'finish')
+      kinds.push(
+        workBefore(passage, mention, mentions, kinds) ?? byFinding(passage, mention, findings, REMOVES),
+      );
     else kinds.push(mention.kind);
   }
   return kinds;
@@ -55,16 +59,14 @@ function byFinding(
       kinds[finding.kind],
   );
   if (ahead) return kinds[ahead.kind]!;
-  const behind = findings
-    .filter(
-      (finding) =>
-        finding.first < mention.first &&
-        mention.first - finding.last < 40 &&
-        kinds[finding.kind] &&
-        samePlots(passage, finding.first, mention.first),
-    )
-    .at(-1);
-  return behind ? kinds[behind.kind]! : null;
+  const behind = findings.filter(
+    (finding) =>
+      finding.first < mention.first && mention.first - finding.last < 40 && kinds[finding.kind],
+  );
+  const nearest =
+    behind.findLast(({ first }) => samePlots(passage, first, mention.first)) ??
+    behind.findLast(({ last }) => mention.first - last < 24);
+  return nearest ? kinds[nearest.kind]! : null;
 }
 
 function workBefore(

@@ -28,8 +28,10 @@ export function statusFromWords(passage: Passage, work: WorkToSettle, asked: boo
 /** `now I look at the neck`: that is this very walk. */
 const isLookingNow = (passage: Passage, { mention, time, cues }: WorkToSettle): boolean =>
   /^(i|we|am|are)$/.test(passage.tokens[mention.first - 1]?.lower ?? '') &&
-  !cues.some(({ row }) => row.says === 'planned' && row.id !== 'is …ing') &&
+  !cues.some(({ row, first }) => row.says === 'planned' && row.id !== 'is …ing' && !IS_NOW.test(passage.tokens[first]!.lower)) &&
   (!time || passage.tokens[time.first]!.lower === 'now');
+
+const IS_NOW = /^(now|then)$/;
 
 function anyStatus(passage: Passage, work: WorkToSettle): ActionStatus | null {
   const { cues, kind } = work;
@@ -153,7 +155,7 @@ function byTense(
     return null;
   }
   if (mention.tense === 'ed') return futureOnly ? 'planned' : 'done';
-  if (pastOnly) return 'done';
+  if (pastOnly || isDateNearerBack(passage, work)) return 'done';
   if (isPassive(passage, mention.first) && !futureOnly) return 'done';
   if (mention.tense === 'ing') return time?.toCome ? 'planned' : null;
   if (mention.form === 'object first') return time ? (futureOnly ? 'planned' : 'done') : null;
@@ -164,6 +166,13 @@ function byTense(
   if (hasSubject(passage, mention.first) && !time?.toCome)
     return isSameInBoth(passage, mention.first) ? 'done' : 'planned';
   return 'planned';
+}
+
+/** `sow 28 Nov` written in December: a date that lies close behind and nearly a year ahead. */
+function isDateNearerBack({ note }: Passage, { time }: WorkToSettle): boolean {
+  if (!time?.done || !time.toCome || !('from' in time.done) || !('from' in time.toCome)) return false;
+  const day = Date.parse(note.observedAt.slice(0, 10));
+  return Date.parse(time.toCome.from) - day > 3 * (day - Date.parse(time.done.to)) + 60 * 86_400_000;
 }
 
 /** `tonight` is to come, `this morning` is over. */
