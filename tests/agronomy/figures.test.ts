@@ -9,6 +9,7 @@ import { yieldFromComponents } from '../../src/agronomy/harvest/yield-components
 import { blockAnalysis } from '../../src/agronomy/statistics/block-analysis.ts';
 import { fCritical, fUpperP, tCritical, tTwoSidedP } from '../../src/agronomy/statistics/distributions.ts';
 import { incompleteBeta, logGamma } from '../../src/agronomy/statistics/incomplete-beta.ts';
+import { oneWayAnalysis } from '../../src/agronomy/statistics/one-way-analysis.ts';
 import { studentisedRangeCritical } from '../../src/agronomy/statistics/studentised-range.ts';
 import { pairedTTest } from '../../src/agronomy/statistics/t-tests.ts';
 import { seedRateTrial } from './checks/published-data.ts';
@@ -106,6 +107,12 @@ describe('complete blocks: seed rates of Gomez & Gomez 1984 p. 26', () => {
     const plots = seedRateTrial.map((plot) => ({ ...plot, value: Number(plot.treatment) }));
     expect(blockAnalysis(plots)).toEqual({ fault: expect.stringContaining('no error') });
   });
+});
+
+test('treatments that hardly differ do not come out below 0', () => {
+  const values = [-49.999999999704414, -49.9999999999406, 0, 0];
+  const plots = values.map((value, index) => ({ treatment: String(index % 2), value }));
+  expect(sure(oneWayAnalysis(plots)).treatments.f).toBeGreaterThanOrEqual(0);
 });
 
 test('pairs that do not vary, and unlike lengths', () => {

@@ -55,6 +55,7 @@ describe('portions', () => {
     [100, 10_000, 50, 2, 0],
     [100, 12_500, 50, 2, 25],
     [65, 2000, 50, 0, 13],
+    [3, 1000, 0.1, 3, 0],
   ])('%f kg/ha on %f m2 in bags of %f kg: %i bags and %f kg', (rate, area, bag, full, rest) => {
     const bags = sure(bagsFor(rate, area, bag));
     expect(bags.full).toBe(full);

@@ -38,11 +38,12 @@ export function oneWayAnalysis(
     plots.filter(({ treatment }) => treatment === name).map(({ value }) => value),
   );
   const errorSs = groups.reduce((sum, group) => sum + squaresAround(group, meanOf(group)), 0);
+  const betweenSs = groups.reduce((sum, group) => sum + group.length * (meanOf(group) - grandMean) ** 2, 0);
   const totalSs = squaresAround(values, grandMean);
   const noError = errorFault(errorSs, totalSs);
   if (noError) return noError;
   const error = line(errorSs, values.length - names.length);
-  const treatments = tested(line(totalSs - errorSs, names.length - 1), error);
+  const treatments = tested(line(betweenSs, names.length - 1), error);
   return {
     treatments,
     error,
