@@ -3,6 +3,7 @@ import { type PhraseTree, phrasesAt, type Readable } from '../engine/phrase-tree
 import type { PlotNamed } from '../record.ts';
 import type { Token } from '../text.ts';
 import { isCountNotPlot, isPartOfOtherWords } from './plain-words.ts';
+import { markRoles } from './passing-mention.ts';
 import { type PlotMeant, plotTree } from './plot-tree.ts';
 
 export interface PlotFound {
@@ -30,7 +31,7 @@ export function findPlots(words: Words, plots: PlotNamed[]): PlotFound[] {
     (one, at) =>
       at === 0 || one.first > Math.max(...found.slice(Math.max(0, at - 3), at).map(({ last }) => last)),
   );
-  return markRoles(words, correct(words, join(words, joinBoth(words, apart), order)));
+  return markRoles(words.tokens, correct(words, join(words, joinBoth(words, apart), order)));
 }
 
 function findSingle(words: Words, tree: PhraseTree<PlotMeant>): PlotFound[] {
@@ -270,82 +271,3 @@ function correct({ tokens }: Words, found: PlotFound[]): PlotFound[] {
   }
   return out;
 }
-
-const PASSING_BEFORE = new Set([
-  'than',
-  'like',
-  'as',
-  'vs',
-  'v',
-  'versus',
-  'against',
-  'unlike',
-  'with',
-  'near',
-  'beside',
-  'opposite',
-  'toward',
-  'towards',
-  'behind',
-  'past',
-  'outyields',
-  'beats',
-  'ahead of',
-  'from',
-]);
-const PASSING_PAIRS = new Set([
-  'compared to',
-  'same as',
-  'next to',
-  'compare to',
-  'compared with',
-  'ahead of',
-  'behind in',
-  'close to',
-  'side of',
-  'than in',
-  'than on',
-  'as in',
-  'like in',
-  'not in',
-  'way to',
-  'road to',
-  'relative to',
-  'similar to',
-  'than the',
-  'like the',
-  'as the',
-  'against the',
-  'out yields',
-  'ahead of',
-  'edge of',
-]);
-
-function markRoles({ tokens }: Words, found: PlotFound[]): PlotFound[] {
-  return found.map((one) => {
-    let at = one.first - 1;
-    while (['the', 'that', 'our', 'those'].includes(tokens[at]?.lower ?? '')) at--;
-    const word = tokens[at]?.lower ?? '';
-    const behindThan = [1, 2, 3, 4].some(
-      (back) =>
-        tokens[one.first - back]?.lower === 'than' &&
-        tokens.slice(one.first - back, one.first).every(({ kind }) => kind === 'word'),
-    );
-    const pair = `${tokens[at - 1]?.lower ?? ''} ${word}`;
-    const passing = PASSING_PAIRS.has(pair) || (PASSING_BEFORE.has(word) && !isOpeningFrom(tokens, at, word));
-    return passing && !(one.codes.length > 1 && word === 'from') ? { ...one, role: 'passing' as const } : one;
-  });
-}
-
-/** `water comes from B2`, `seed from C1`: where something comes from; else one speaks of the plot itself. */
-const COMES_FROM =
-  /^(comes?|came|coming|spread|spreading|drift|drifted|drifting|drains?|leaks?|leaking|seeps?|seeping|runs?|running|ran|moved?|moving|different|over|in|back|seed|seeds|seedlings?|away|far|differs?|blown|washed|rats|metres?|meters?|steps|apart|across|borrowed|hoppers|drift|smell)$/;
-
-/** `starting from T1R1`, `with B2 done`: the walk goes there. */
-const isOpeningFrom = (tokens: Token[], at: number, word: string): boolean =>
-  (word === 'from' && !COMES_FROM.test(tokens[at - 1]?.lower ?? '')) ||
-  (word === 'with' &&
-    (at === 0 || /^(start|starting|started|begin|beginning|began)$/.test(tokens[at - 1]?.lower ?? ''))) ||
-  (word === 'v' && one(tokens, at));
-
-const one = (tokens: Token[], at: number): boolean => tokens[at - 1] === undefined;
