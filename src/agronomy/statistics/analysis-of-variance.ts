@@ -55,7 +55,7 @@ export function meanSpread(error: VarianceLine, n: number): MeanSpread {
 
 /** Error over the mean, %; null where the mean is not above 0, as after a transformation. */
 export const cvPercent = (error: VarianceLine, mean: number): number | null =>
-  mean > 0 ? (100 * Math.sqrt(error.ms)) / mean : null;
+  mean > 1e-9 ? (100 * Math.sqrt(error.ms)) / mean : null;
 
 export const significanceWords = (p: number): string =>
   p < 0.05
