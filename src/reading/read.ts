@@ -17,6 +17,7 @@ import { withNones } from './rules/none-rule.ts';
 import { isOffTopicNote } from './rules/off-topic-note.ts';
 import { findUnvisited } from './rules/place-rules.ts';
 import { withoutCompared, withoutSymptoms } from './rules/symptoms.ts';
+import { withTopics } from './rules/topic-rule.ts';
 import { settleActions } from './settle/actions.ts';
 import { entriesOf } from './settle/entries.ts';
 import { settleFindings } from './settle/findings.ts';
@@ -35,10 +36,10 @@ export function readNote(note: NoteToRead, farmWords: FarmWords = NO_FARM_WORDS)
   const unvisited = findUnvisited(passage);
   const stages = findStages(passage);
   const ages = findAges(passage);
-  const comparisons = findComparisons(passage);
+  const comparisons = outside(findComparisons(passage), lessons);
   const problems = withNones(
     passage,
-    withoutSymptoms(passage, withoutCompared(findProblems(passage), comparisons)),
+    withTopics(passage, withoutSymptoms(passage, withoutCompared(outside(findProblems(passage), unvisited), comparisons))),
   );
   const work = findWork(passage, unvisited, stages, problems, ages);
   const cues = findCues(passage);
@@ -63,3 +64,7 @@ export function readNote(note: NoteToRead, farmWords: FarmWords = NO_FARM_WORDS)
     places,
   });
 }
+
+/** What stands in the words for something else (`for lack of time`, `a week later next year`) is no fact of its own. */
+const outside = <One extends { first: number; last: number }>(found: One[], spans: readonly { first: number; last: number }[]): One[] =>
+  spans.length === 0 ? found : found.filter(({ first, last }) => !spans.some((span) => first >= span.first && last <= span.last));

@@ -59,7 +59,9 @@ const isAboutOwnCount = (passage: Passage, cue: CueFound, distance: number): boo
   cue.row.says === 'proposed' &&
   distance > 2 &&
   /^(maybe|perhaps|probably|possibly)$/.test(passage.tokens[cue.last]!.lower) &&
-  !/^(we|should|could|can|to|a|the|some|another|it|then|also|just|put|do|need)$/.test(passage.tokens[cue.last + 1]?.lower ?? '');
+  !/^(we|should|could|can|to|a|the|some|another|it|then|also|just|put|do|need)$/.test(
+    passage.tokens[cue.last + 1]?.lower ?? '',
+  );
 
 function reachesBack(
   passage: Passage,
@@ -76,7 +78,7 @@ function reachesBack(
       wallBetween(passage, target.last, cue.first) < 3 &&
       isLastBefore(targets, index, cue.first)
     );
-  if (distance > FAR[reach] && !(passage.tokens[cue.first]!.text === '?' && distance <= 5)) return false;
+  if (distance > FAR[reach]) return false;
   if (
     isForNext(passage, cue, targets, index) ||
     (cue.row.id === '… no' && !isChained(passage, cue, targets, index))
@@ -144,6 +146,11 @@ const isRelative = (passage: Passage, from: number, to: number): boolean => {
 function isForNext(passage: Passage, cue: CueFound, targets: readonly Target[], index: number): boolean {
   if (cue.row.on !== 'action' || !/^(ruled_out|proposed)$/.test(cue.row.says)) return false;
   const next = targets[index + 1];
+  if (passage.tokens[cue.last]!.lower === 'more' && passage.tokens[cue.last + 1]?.kind === 'word')
+    return (
+      passage.walls[cue.last + 1] === 0 &&
+      !/^(now|today|here|this)$/.test(passage.tokens[cue.last + 1]!.lower)
+    );
   return (
     next !== undefined &&
     next.first > cue.last &&

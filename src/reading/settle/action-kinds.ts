@@ -60,8 +60,7 @@ function byFinding(
   );
   if (ahead) return kinds[ahead.kind]!;
   const behind = findings.filter(
-    (finding) =>
-      finding.first < mention.first && mention.first - finding.last < 40 && kinds[finding.kind],
+    (finding) => finding.first < mention.first && mention.first - finding.last < 40 && kinds[finding.kind],
   );
   const nearest =
     behind.findLast(({ first }) => samePlots(passage, first, mention.first)) ??

@@ -28,7 +28,10 @@ export function statusFromWords(passage: Passage, work: WorkToSettle, asked: boo
 /** `now I look at the neck`: that is this very walk. */
 const isLookingNow = (passage: Passage, { mention, time, cues }: WorkToSettle): boolean =>
   /^(i|we|am|are)$/.test(passage.tokens[mention.first - 1]?.lower ?? '') &&
-  !cues.some(({ row, first }) => row.says === 'planned' && row.id !== 'is …ing' && !IS_NOW.test(passage.tokens[first]!.lower)) &&
+  !cues.some(
+    ({ row, first }) =>
+      row.says === 'planned' && row.id !== 'is …ing' && !IS_NOW.test(passage.tokens[first]!.lower),
+  ) &&
   (!time || passage.tokens[time.first]!.lower === 'now');
 
 const IS_NOW = /^(now|then)$/;
@@ -45,7 +48,9 @@ function anyStatus(passage: Passage, work: WorkToSettle): ActionStatus | null {
     return isPutOff(passage, work) ? 'planned' : 'ruled_out';
   if (isElementTalk(passage, work)) return null;
   const asked = isQuestion(passage, work);
-  if (asked && !says.has('done')) return 'proposed';
+  if (asked && !says.has('done')) return answerTo(passage, work) ?? 'proposed';
+  if (says.has('proposed') && !says.has('done') && answerTo(passage, work) === 'ruled_out')
+    return 'ruled_out';
   const nearest = nearestStatus(passage, work);
   const { time } = work;
   const pastOnly = time !== null && time.done !== null && time.toCome === null;
@@ -131,6 +136,29 @@ function statusWithin(passage: Passage, { mention, time }: WorkToSettle): Action
     return time && time.toCome === null ? 'done' : 'planned';
   return null;
 }
+
+/** `Spray now? Wait.`, `they want to spray. I say leave it. So no.`: what the next sentences decide. */
+function answerTo(passage: Passage, { mention }: WorkToSettle): ActionStatus | null {
+  let from = -1;
+  for (let at = mention.last + 1; at < passage.tokens.length && at < mention.last + 30; at++) {
+    if (passage.walls[at]! >= 3) from = at;
+    if (from < 0 || at - from > 3) continue;
+    const words = passage.tokens
+      .slice(from, at + 1)
+      .map(({ lower }) => lower)
+      .join(' ');
+    const ends = at + 1 >= passage.tokens.length || passage.tokens[at + 1]!.kind === 'mark';
+    if (ends && REFUSAL.test(words)) return 'ruled_out';
+    if (at === from + 2 && /^(it's|is|its) not worth$/.test(words)) return 'ruled_out';
+    if (ends && from - mention.last < 12 && CONSENT.test(words)) return 'planned';
+  }
+  return null;
+}
+
+const REFUSAL =
+  /^((so|then|but|and|still|again|me|i|we|he|she|boss) )?((say|says|said|think|would say) )?(no|nope|nah|not|never|wait|not now|not yet|not today|not worth it|no need|too late|too early|not for that|not here)$/;
+const CONSENT =
+  /^((so|then|i|we|he|she|boss) )?((say|says|said) )?(yes|yep|go|go ahead|do it|agreed|approved|let's do it)$/;
 
 const isQuestion = (passage: Passage, { mention }: WorkToSettle): boolean => {
   for (let at = mention.last + 1; at < passage.tokens.length && at < mention.last + 16; at++) {

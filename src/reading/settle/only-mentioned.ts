@@ -141,7 +141,10 @@ function isAnothersCause(passage: Passage, mention: FindingMention): boolean {
   )
     return false;
   for (let at = mention.first - 1; at >= Math.max(1, mention.first - 5) && passage.walls[at + 1]! < 2; at--)
-    if (/^(from|because|cause|cuz|bc|since|owing|due)$/.test(passage.tokens[at]!.lower))
+    if (
+      /^(from|because|cause|cuz|bc|since|owing|due)$/.test(passage.tokens[at]!.lower) &&
+      !passage.numberAt[at + 1]
+    )
       return passage.walls[at]! < 3;
   return false;
 }
