@@ -1,10 +1,11 @@
 /** Outlines from a file or a grid, held against the plots that are set up: a preview first, then kept, with a way back. */
 import type { NamedBoundary } from '../plots/boundaries-from-geojson.ts';
+import { distanceM } from '../plots/distance.ts';
 import { outlineInMetres } from '../plots/outline-in-metres.ts';
 import { plotAreaM2 } from '../plots/plot-area.ts';
 import { makeChange } from './changes.ts';
 import type { Diary, Refusal } from './diary.ts';
-import { type Plot, readPlots } from './farm.ts';
+import { type Plot, readFarm, readPlots } from './farm.ts';
 import { type FieldPlan, fieldPlan } from './field-plan.ts';
 
 export interface BoundaryRow {
@@ -29,7 +30,12 @@ export interface BoundaryPreview {
   untouched: string[];
   /** The plan as it would lie. */
   plan: FieldPlan;
+  /** How far the first outline lies from the farm's own position, where that is further than a farm reaches; else null. */
+  farKm: number | null;
 }
+
+/** Common practice: plots lie nearer to the farm than this, or degrees were mixed up. */
+const FARTHEST_KM = 50;
 
 /** Codes and spoken names are matched whatever their case, spaces and dashes. Nothing is set. */
 export async function previewBoundaries(diary: Diary, found: NamedBoundary[]): Promise<BoundaryPreview> {
@@ -47,6 +53,7 @@ export async function previewBoundaries(diary: Diary, found: NamedBoundary[]): P
     twice,
     untouched: plots.filter(({ code }) => !taken.has(code)).map(({ code }) => code),
     plan: await planWith(diary, rows),
+    farKm: await farFrom(diary, rows[0]),
   };
 }
 
@@ -73,6 +80,15 @@ function rowOf({ code, boundary: now, widthM, lengthM }: Plot, boundary: [number
   };
 }
 
+async function farFrom(diary: Diary, row: BoundaryRow | undefined): Promise<number | null> {
+  const farm = await readFarm(diary);
+  if (!row || !farm || farm.latitude === null || farm.longitude === null) return null;
+  const [longitude, latitude] = row.boundary[0]!;
+  const km =
+    distanceM({ latitude, longitude }, { latitude: farm.latitude, longitude: farm.longitude }) / 1000;
+  return km > FARTHEST_KM ? Math.round(km) : null;
+}
+
 async function planWith(diary: Diary, rows: BoundaryRow[]): Promise<FieldPlan> {
   const plan = await fieldPlan(diary);
   const given = new Map(rows.map(({ code, boundary }) => [code, boundary]));
@@ -89,6 +105,7 @@ async function planWith(diary: Diary, rows: BoundaryRow[]): Promise<FieldPlan> {
     widthM: outline.widthM,
     heightM: outline.heightM,
     true: outline.known,
+    points: [],
   };
 }
 

@@ -18,13 +18,33 @@ export interface FieldPlan {
   heightM: number;
   /** False where plots stand in a plain grid because no boundary is known. */
   true: boolean;
+  /** Dots on it: what was asked to be shown, in its order. */
+  points: PlanPoint[];
 }
 
-export async function fieldPlan(diary: Diary): Promise<FieldPlan> {
+/** A photo or a note with a position. */
+export interface PlacedPoint {
+  what: 'photo' | 'note';
+  href: string;
+  /** Local, `2031-07-14T06:55`. */
+  at: string;
+  plot: string | null;
+  words: string;
+  latitude: number;
+  longitude: number;
+}
+
+export interface PlanPoint extends PlacedPoint {
+  /** Metres as in `shape`; null where it lies outside the plan. */
+  x: number | null;
+  y: number | null;
+}
+
+export async function fieldPlan(diary: Diary, points: PlacedPoint[] = []): Promise<FieldPlan> {
   await followUpsOfToday(diary);
   const plots = await readPlots(diary);
   const open = await openCounts(diary);
-  const { shapes, widthM, heightM, known } = outlineInMetres(
+  const { shapes, widthM, heightM, known, at } = outlineInMetres(
     plots.map(({ code, boundary, widthM, lengthM }) => ({ code, boundary, widthM, lengthM })),
   );
   return {
@@ -37,6 +57,10 @@ export async function fieldPlan(diary: Diary): Promise<FieldPlan> {
     widthM,
     heightM,
     true: known,
+    points: points.map((point) => {
+      const [x, y] = at(point.longitude, point.latitude) ?? [null, null];
+      return { ...point, x, y };
+    }),
   };
 }
 

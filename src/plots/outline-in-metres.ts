@@ -16,33 +16,29 @@ export interface Outline {
   heightM: number;
   /** False where the plots are laid side by side because not all boundaries are known. */
   known: boolean;
+  /** The place of a point on the plan; null where it lies outside it, or where no boundaries are known. */
+  at(longitude: number, latitude: number): [number, number] | null;
 }
 
 const MARGIN_M = 2;
 
 export function outlineInMetres(plots: Outlined[]): Outline {
   const drawn = plots.filter((plot) => plot.boundary && plot.boundary.length >= 3);
-  const known = drawn.length === plots.length && plots.length > 0;
-  return frame(known ? fromBoundaries(drawn) : inRows(plots), known);
+  if (drawn.length < plots.length || plots.length === 0) return frame(inRows(plots), null);
+  const flat = flatAround(drawn.flatMap((plot) => plot.boundary!));
+  return frame(new Map(drawn.map((plot) => [plot.code, plot.boundary!.map(flat)])), flat);
 }
 
+type Flat = (corner: [longitude: number, latitude: number]) => [number, number];
+
 /** Distances from the middle along the parallel and the meridian (WGS84); exact enough over a few kilometres. */
-function fromBoundaries(plots: Outlined[]): Map<string, [number, number][]> {
-  const corners = plots.flatMap((plot) => plot.boundary!);
+function flatAround(corners: [number, number][]): Flat {
   const lon0 = mean(corners.map(([lon]) => lon));
   const lat0 = mean(corners.map(([, lat]) => lat));
   const earth = geodesic.Geodesic.WGS84;
   const perDegreeEast = earth.Inverse(lat0, lon0 - 0.005, lat0, lon0 + 0.005).s12! * 100;
   const perDegreeNorth = earth.Inverse(lat0 - 0.005, lon0, lat0 + 0.005, lon0).s12! * 100;
-  return new Map(
-    plots.map((plot) => [
-      plot.code,
-      plot.boundary!.map(([lon, lat]): [number, number] => [
-        (lon - lon0) * perDegreeEast,
-        (lat0 - lat) * perDegreeNorth,
-      ]),
-    ]),
-  );
+  return ([lon, lat]) => [(lon - lon0) * perDegreeEast, (lat0 - lat) * perDegreeNorth];
 }
 
 /** No boundaries: equal rows in walking order, each plot at its own size. */
@@ -68,9 +64,10 @@ function inRows(plots: Outlined[]): Map<string, [number, number][]> {
   );
 }
 
-function frame(shapes: Map<string, [number, number][]>, known: boolean): Outline {
+function frame(shapes: Map<string, [number, number][]>, flat: Flat | null): Outline {
+  const known = flat !== null;
   const corners = [...shapes.values()].flat();
-  if (corners.length === 0) return { shapes, widthM: 0, heightM: 0, known };
+  if (corners.length === 0) return { shapes, widthM: 0, heightM: 0, known, at: () => null };
   const left = Math.min(...corners.map(([x]) => x)) - MARGIN_M;
   const top = Math.min(...corners.map(([, y]) => y)) - MARGIN_M;
   const widthM = Math.max(...corners.map(([x]) => x)) + MARGIN_M - left;
@@ -79,7 +76,12 @@ function frame(shapes: Map<string, [number, number][]>, known: boolean): Outline
     code,
     shape.map(([x, y]): [number, number] => [round(x - left), round(y - top)]),
   ]);
-  return { shapes: new Map(moved), widthM: round(widthM), heightM: round(heightM), known };
+  const at = (longitude: number, latitude: number): [number, number] | null => {
+    const [x, y] = flat ? flat([longitude, latitude]) : [Number.NaN, Number.NaN];
+    const inside = x >= left && y >= top && x <= left + widthM && y <= top + heightM;
+    return inside ? [round(x - left), round(y - top)] : null;
+  };
+  return { shapes: new Map(moved), widthM: round(widthM), heightM: round(heightM), known, at };
 }
 
 const mean = (values: number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;

@@ -1,13 +1,13 @@
-import type { FieldPlan, PlanPlot } from '../diary/field-plan.ts';
+import type { FieldPlan, PlanPlot, PlanPoint } from '../diary/field-plan.ts';
 import { escapeXml } from './escape-xml.ts';
-import { plotHref, several } from './words.ts';
+import { plotHref, sayTime, several } from './words.ts';
 
 /** The plan as one SVG: each plot a link, its code in it, what stands open under the code. Metres are its units. */
-export function fieldPlanSvg({ plots, widthM, heightM }: FieldPlan): string {
+export function fieldPlanSvg({ plots, widthM, heightM, points }: FieldPlan): string {
   const edge = Math.max(widthM, heightM) * 0.02;
   const box = [-edge, -edge, widthM + 2 * edge, heightM + 2 * edge].map(round).join(' ');
   const drawn = plots.filter(({ shape }) => shape.length > 2).map((one) => bed(one, letterSize(plots)));
-  return `<svg class="plan" viewBox="${box}" role="group" aria-label="Field plan, north is up">${drawn.join('')}</svg>`;
+  return `<svg class="plan" viewBox="${box}" role="group" aria-label="Field plan, north is up">${drawn.join('')}${points.map((one) => dot(one, Math.max(widthM, heightM) * 0.011)).join('')}</svg>`;
 }
 
 function bed({ plot, shape, open, late }: PlanPlot, size: number): string {
@@ -21,6 +21,21 @@ function bed({ plot, shape, open, late }: PlanPlot, size: number): string {
     '</a>'
   );
 }
+
+/** A photo is a dot, a note a square; those outside the plan stand in the list only. */
+function dot(point: PlanPoint, r: number): string {
+  const { what, href, x, y } = point;
+  if (x === null || y === null) return '';
+  const shape =
+    what === 'photo'
+      ? `<circle class="photo-dot" cx="${x}" cy="${y}" r="${round(r)}"/>`
+      : `<rect class="note-dot" x="${round(x - r)}" y="${round(y - r)}" width="${round(2 * r)}" height="${round(2 * r)}"/>`;
+  return `<a href="${href}" aria-label="${escapeXml(pointWords(point))}"><title>${escapeXml(pointWords(point))}</title>${shape}</a>`;
+}
+
+/** `Photo at 06:41, in E3` */
+export const pointWords = ({ what, at, plot, words }: PlanPoint): string =>
+  `${what === 'photo' ? 'Photo' : 'Note'} at ${sayTime(at)}, ${plot ? `in ${plot}` : 'no plot'}${words ? `: ${words}` : ''}`;
 
 const MOST_MARKS = 6;
 

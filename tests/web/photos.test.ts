@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -62,7 +63,7 @@ describe('The tray', () => {
     const before = await inTray();
     const first = page.locator('.tray > li').first();
     expect(await seen(first.locator('h2'))).toMatch(/^[EW]\d+ \(about \d+ %\)/);
-    const code = (await seen(first.locator('.likely').first())).replace('Place the photo in ', '').trim();
+    const code = await first.locator('.likely').first().getAttribute('value');
     await first.locator('.likely').first().click();
     await page.locator('.told').waitFor();
     expect(await seen(page.locator('.told'))).toContain(`The photo is in ${code} now.`);
@@ -138,7 +139,7 @@ describe('A photo’s page', () => {
     const mask = await fetch(`${server.url}/media/${id}/mask`);
     expect([mask.status, mask.headers.get('content-type')]).toEqual([200, 'image/png']);
     await bare.getByText('Lay the measured green over it').click();
-    expect(await bare.locator('svg.measured image').count()).toBe(2);
+    expect(await bare.locator('svg.measured image[mask]').count()).toBe(1);
     await bare.getByText('It was not taken straight down').click();
     expect(await seen(bare.locator('main'))).not.toContain('of the picture is plant');
     await bare.locator('.told button').click();
@@ -278,4 +279,147 @@ describe('Many photos', () => {
     await bare.goto(`${server.url}/photos/send`);
     expect(await seen(bare.locator('#opened-words'))).toMatch(/opened/);
   });
+});
+
+describe('A phone’s clock', () => {
+  test('is put right with a preview, without script, and undo sets it back', async () => {
+    await bare.goto(`${server.url}/photos/clock`);
+    await bare.selectOption('#day', '2031-07-21');
+    await bare.fill('#minutes', '90');
+    await bare.getByText('Show what would change').click();
+    const lines = bare.locator('.clock-photos > li');
+    expect(await seen(lines.first())).toMatch(/\d\d:\d\d becomes \d\d:\d\d\./);
+    const id = await lines.first().locator('input').getAttribute('value');
+    const whole = await fetch(`${server.url}/photos/${id}`, { headers: { accept: 'text/html' } });
+    expect(await whole.text()).not.toContain('somebody said');
+    await bare.getByText('Put these times right').click();
+    expect(await seen(bare.locator('.told'))).toMatch(/The times of \d+ photos are put right/);
+    await bare.goto(`${server.url}/photos/${id}`);
+    expect(await seen(bare.locator('main'))).toContain(
+      'somebody said that the phone’s clock was 90 minutes fast',
+    );
+    await bare.goto(`${server.url}/photos/clock?day=2031-07-21&minutes=0&way=fast`);
+    await bare.getByText('Put these times right').click();
+    await bare.locator('.told button').click();
+    expect(await seen(bare.locator('.told'))).toContain('Taken back');
+    await bare.goto(`${server.url}/photos/${id}`);
+    expect(await seen(bare.locator('main'))).toContain('90 minutes fast');
+  });
+
+  test('minutes that are none are refused beside the field', async () => {
+    await bare.goto(`${server.url}/photos/clock?day=2031-07-21&minutes=soon&way=fast`);
+    expect(await seen(bare.locator('#wrong-minutes'))).toContain('whole number');
+  });
+});
+
+describe('Outlines', () => {
+  const square = (name: string, east: number) => ({
+    type: 'Feature',
+    properties: { name },
+    geometry: {
+      type: 'Polygon',
+      coordinates: [
+        [
+          [120.73 + east, 15.52],
+          [120.7301 + east, 15.52],
+          [120.7301 + east, 15.5201],
+          [120.73 + east, 15.5201],
+          [120.73 + east, 15.52],
+        ],
+      ],
+    },
+  });
+
+  test('from GeoJSON: the areas are shown first, kept on a word, and undone', async () => {
+    const features = [square('w1', 0), square('Z9', 0.001)];
+    await bare.goto(`${server.url}/season/boundaries`);
+    await bare.setInputFiles('#file', {
+      name: 'plots.geojson',
+      mimeType: 'application/geo+json',
+      buffer: Buffer.from(JSON.stringify({ type: 'FeatureCollection', features })),
+    });
+    await bare.locator('form[action$="/file"] button').click();
+    const words = await seen(bare.locator('main'));
+    // 0.0001 degrees at 15.52 north: 10.73 m east, 11.06 m north.
+    expect(words).toMatch(/W1: \d+ m² becomes 119 m²/);
+    expect(words).toContain('No plot is called Z9');
+    const before = await (await fetch(`${server.url}/take-out/plots.geojson`)).text();
+    expect(before).not.toContain('120.7301');
+    await bare.getByText('Keep 1 outline').click();
+    expect(await (await fetch(`${server.url}/take-out/plots.geojson`)).text()).toContain('120.7301');
+    await bare.locator('.told button').click();
+    expect(await (await fetch(`${server.url}/take-out/plots.geojson`)).text()).toBe(before);
+  });
+
+  test('from a corner: as many codes as plots are wanted, in words; then the areas stand there', async () => {
+    await page.goto(`${server.url}/season/boundaries`);
+    const values = { latitude: '15.52', longitude: '120.73', bearingDeg: '12', rows: '2', columns: '2' };
+    const sizes = { widthM: '4', lengthM: '10', betweenColumnsM: '0.5', betweenRowsM: '1' };
+    for (const [name, value] of Object.entries({ ...values, ...sizes })) await page.fill(`#${name}`, value);
+    await page.fill('#codes', 'E1 E2 E3');
+    await page.locator('form[action$="/grid"] button').click();
+    expect(await seen(page.locator('#wrong-codes'))).toContain('are 4 plots, but 3 codes');
+    await page.fill('#codes', 'E1 E2 E3 E4');
+    await page.locator('form[action$="/grid"] button').click();
+    expect(await seen(page.locator('main'))).toMatch(/E4: \d+ m² becomes 40\.0 m²/);
+    expect(await page.locator('svg.plan').count()).toBe(1);
+  });
+});
+
+describe('The field plan', () => {
+  test('shows photos and notes at their places by a link, and says the same in a list', async () => {
+    await bare.goto(`${server.url}/plots`);
+    expect(await bare.locator('.photo-dot').count()).toBe(0);
+    await bare.getByText('Show photos and notes at their places').click();
+    const dots = bare.locator('.plan .photo-dot');
+    expect(await dots.count()).toBeGreaterThan(0);
+    const title = await bare.locator('.plan a:has(.photo-dot) title').first().textContent();
+    expect(title).toMatch(/^Photo at \d\d:\d\d, (in [EW]\d+|no plot)/);
+    expect(await seen(bare.locator('.plan-figure .plain-list'))).toContain(title!);
+    await bare.getByText('Without photos and notes').click();
+    expect(await bare.locator('.photo-dot').count()).toBe(0);
+  });
+});
+
+describe('The photo pages', () => {
+  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+  test.each([360, 1280])(
+    'have nothing that axe-core finds at %i pixels, and never scroll sideways',
+    async (width) => {
+      await page.setViewportSize({ width, height: 800 });
+      await page.goto(`${server.url}/plots/E1/photos`);
+      const down = page.locator('.days figure', { hasText: 'green cover' }).first().locator('a').first();
+      const photo = await down.getAttribute('href');
+      const faults: string[] = [];
+      for (const path of [
+        '/photos/tray',
+        photo!,
+        `${photo}?mask=yes`,
+        '/plots/E1',
+        '/plots/E1/photos',
+        '/photos/send',
+        '/photos/clock?day=2031-07-21&minutes=40&way=fast',
+        '/season/boundaries',
+        '/plots?with=places',
+      ]) {
+        await page.goto(server.url + path);
+        await page.evaluate(() => {
+          for (const details of document.querySelectorAll('details')) details.open = true;
+        });
+        await page.evaluate(axe);
+        const found = await page.evaluate(async () => {
+          const { axe: run } = globalThis as unknown as {
+            axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+          };
+          return (await run.run()).violations.map(
+            ({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 140)}`,
+          );
+        });
+        const needed = await page.evaluate(() => document.documentElement.scrollWidth);
+        faults.push(...found.map((fault) => `${path}: ${fault}`));
+        if (needed > width) faults.push(`${path} needs ${needed} of ${width}`);
+      }
+      expect(faults).toEqual([]);
+    },
+  );
 });

@@ -3,14 +3,18 @@ import type { Diary } from '../../diary/diary.ts';
 import { readFields } from '../../diary/farm.ts';
 import { fieldPlan, type PlanPlot } from '../../diary/field-plan.ts';
 import { trayCount } from '../../diary/place-photos.ts';
-import { fieldPlanSvg } from '../field-plan-svg.ts';
+import { planPlaces } from '../../diary/plan-places.ts';
+import { fieldPlanSvg, pointWords } from '../field-plan-svg.ts';
+import { asked } from '../form.ts';
 import { showPage } from '../show-page.ts';
 
+/** `?with=places&day=2031-07-14` shows that day’s photos and notes where they were taken. */
 export const plotsPage =
   (diary: Diary): RequestHandler =>
   async (req, res) => {
+    const places = asked(req, 'with') === 'places' ? await planPlaces(diary, asked(req, 'day')) : null;
     const [plan, fields, unplaced] = await Promise.all([
-      fieldPlan(diary),
+      fieldPlan(diary, places?.points),
       readFields(diary),
       trayCount(diary),
     ]);
@@ -20,6 +24,9 @@ export const plotsPage =
       place: 'Plots',
       plan,
       unplaced,
+      withPlaces: asked(req, 'with') === 'places',
+      places,
+      pointWords,
       groups: byField(plan.plots, names),
       svg: plan.plots.some(({ shape }) => shape.length > 2) ? fieldPlanSvg(plan) : null,
     });
