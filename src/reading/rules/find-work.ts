@@ -24,7 +24,7 @@ export function findWork(
   const found = applyRules(INDEX, passage)
     .map((mention) => asNoun(passage, mention))
     .filter(
-      (mention): mention is ActionMention => mention.is === 'action' && stands(passage, mention, spared),
+      (mention): mention is ActionMention => mention?.is === 'action' && stands(passage, mention, spared),
     );
   return withoutTold(passage, settleOverlaps(passage, found));
 }
@@ -34,15 +34,18 @@ const NAMING =
 const ALSO_NOUNS =
   /^(spray|flush|drain|net|bait|trap|count|check|cut|harvest|patch|rogue|plant|seed|pump|weed|feed|flood|level|burn|sample|measure|visit|look|call|report)$/;
 
+/** As nouns they name a thing or a place, never work. */
+const THING_NOUNS = /^(patch|plant|seed|level|pump)$/;
+
 /** `since the spray`, `a yellow patch by the outlet`: the word names a thing or the work as a whole. */
-function asNoun(passage: Passage, mention: Mention): Mention {
+function asNoun(passage: Passage, mention: Mention): Mention | null {
   if (mention.is !== 'action' || mention.form !== 'verb' || mention.tense !== 'base') return mention;
   if (
     !ALSO_NOUNS.test(passage.tokens[mention.first]!.lower) ||
     !NAMING.test(passage.tokens[mention.first - 1]?.lower ?? '')
   )
     return mention;
-  return { ...mention, form: 'noun' };
+  return THING_NOUNS.test(passage.tokens[mention.first]!.lower) ? null : { ...mention, form: 'noun' };
 }
 
 const stands = (passage: Passage, mention: ActionMention, spared: Uint8Array): boolean =>

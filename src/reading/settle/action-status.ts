@@ -47,6 +47,7 @@ function anyStatus(passage: Passage, work: WorkToSettle): ActionStatus | null {
   if (says.has('ruled_out') && !isElementTalk(passage, work))
     return isPutOff(passage, work) ? 'planned' : 'ruled_out';
   if (isElementTalk(passage, work)) return null;
+  if (isOnlyReason(passage, work)) return null;
   const asked = isQuestion(passage, work);
   if (asked && !says.has('done')) return answerTo(passage, work) ?? 'proposed';
   if (says.has('proposed') && !says.has('done') && answerTo(passage, work) === 'ruled_out')
@@ -76,6 +77,17 @@ function isElementTalk(passage: Passage, { mention, cues, dose }: WorkToSettle):
       ),
     ) && !/^(no|hold|skip)$/.test(passage.tokens[mention.first - 1]?.lower ?? '')
   );
+}
+
+/** `floating because somebody opened the gate`: undated work that only explains what is seen. */
+function isOnlyReason(passage: Passage, { mention, time }: WorkToSettle): boolean {
+  if (time || mention.tense !== 'ed') return false;
+  for (let at = mention.first - 1; at >= Math.max(0, mention.first - 7); at--) {
+    if (/^(because|cuz|coz|bc|as|owing)$/.test(passage.tokens[at]!.lower))
+      return !/^(as|long|soon|well|far|same|such)$/.test(passage.tokens[at - 1]?.lower ?? '');
+    if (passage.walls[at + 1]! >= 2 && at + 1 < mention.first && passage.walls[at + 1]! >= 3) return false;
+  }
+  return false;
 }
 
 /** `not pulled yet`, `not weeded`: says how it stands, decides nothing. */
