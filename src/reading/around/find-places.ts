@@ -45,7 +45,8 @@ export function findPlaces(passage: Passage): PlaceFound[] {
 function placeAt(passage: Passage, at: number): PlaceFound | null {
   const { lead, next } = leadAt(passage, at);
   const whole = wholeEnd(passage, at);
-  if (whole >= 0) return { first: at, last: extend(passage, whole), preposed: true };
+  const withThe = passage.tokens[at]!.lower === 'rest' && passage.tokens[at - 1]?.lower === 'the' ? at - 1 : at;
+  if (whole >= 0) return { first: withThe, last: extend(passage, whole), preposed: true };
   const end = nounPhraseEnd(passage, next, lead);
   return end < 0 ? null : { first: at, last: extend(passage, end), preposed: lead !== 'none' };
 }

@@ -17,7 +17,7 @@ export const LOOKING =
   'see, look, look at|in|into, check, observe, assess, view, survey, do, scout, examine, count, score, sample, monitor, read, watch, seen to';
 /** Whole phrases that need a plot in their sentence. */
 export const PLAIN = `ran|run|running out of time|light|daylight|day|fuel, run|ran short of time, out of time for|before, no time for|to|left, short of time for, for want|lack of time, drove|rode|walked|went|passed right|straight? past|by, go|went past it, left for tomorrow|later|another day, left till|until tomorrow, tomorrow for,
-   will have to wait, will see tomorrow, not on the walk today, give|gave it? a miss, bother with, still i skip, no visit, no look, ran out before, could not go, remain to be seen|visited|walked|inspected, yet to be seen|visited|walked|inspected, pass|passed over, pass|passed it|them? over, bypass|bypassed, unvisited, uninspected, not there today, pas visité, skipped it,
+   will have to wait, will see tomorrow, not on the walk today, give|gave it? a miss, bother with, still i skip, no visit, no look, ran out before, could not go, remain to be seen|visited|walked|inspected, yet to be seen|visited|walked|inspected, pass|passed over, pass|passed over for lack|want of time|light, for lack|want of time, pass|passed it|them? over, bypass|bypassed, unvisited, uninspected, not there today, pas visité, skipped it,
    i|we skip|skipped, from the truck|road|gig|car|bike only, only from the truck|road|gig|car|bike`;
 /** Say it of a plot that stands right before or behind them. */
 export const BESIDE_PLOT =

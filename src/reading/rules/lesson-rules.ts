@@ -15,7 +15,11 @@ const MOST_WORDS = 30;
 export function findLessons(passage: Passage): LessonMention[] {
   const found: LessonMention[] = [];
   for (let at = 0; at < passage.tokens.length; at++) {
-    if (phrasesAt(SPARED, passage, at).length > 0) continue;
+    const spared = phrasesAt(SPARED, passage, at)[0];
+    if (spared) {
+      at = spared.last;
+      continue;
+    }
     const last = lessonWordsEnd(passage, at);
     if (last < 0 || (found.at(-1)?.last ?? -1) >= at) continue;
     const numbered = isHeading(passage, last) ? numberedBehind(passage, colonBehind(passage, last)) : [];

@@ -1,7 +1,7 @@
 /** The place that a figure holds for: that of the problem which it sizes, else one that stands nearer to it than to any problem. */
 import type { Passage } from '../engine/passage.ts';
-import { within } from '../engine/within.ts';
 import { wallBetween } from '../engine/passage.ts';
+import { within } from '../engine/within.ts';
 import type { MeasurementFound } from '../measurements/find-measurements.ts';
 import type { FindingKind, Quantity } from '../record.ts';
 import { samePlots, wordsBetween } from './draft.ts';
@@ -19,8 +19,26 @@ const SIZES: Partial<Record<Quantity, readonly FindingKind[]>> = {
   weed_cover_pct: ['weeds'],
   weed_height: ['weeds'],
   lodged_area_pct: ['lodging'],
-  affected_area_pct: ['disease', 'insects', 'nutrient', 'spray_injury', 'weather_damage', 'flooded', 'dry', 'lodging'],
-  affected_area: ['disease', 'insects', 'nutrient', 'spray_injury', 'weather_damage', 'flooded', 'dry', 'lodging'],
+  affected_area_pct: [
+    'disease',
+    'insects',
+    'nutrient',
+    'spray_injury',
+    'weather_damage',
+    'flooded',
+    'dry',
+    'lodging',
+  ],
+  affected_area: [
+    'disease',
+    'insects',
+    'nutrient',
+    'spray_injury',
+    'weather_damage',
+    'flooded',
+    'dry',
+    'lodging',
+  ],
   affected_hills_pct: ['disease', 'insects', 'nutrient', 'off_types'],
   insects_per_hill: ['insects'],
   dead_hearts_pct: ['insects'],
@@ -30,7 +48,12 @@ const SIZES: Partial<Record<Quantity, readonly FindingKind[]>> = {
 };
 const REACH = 24;
 
-export function whereOfFigure(passage: Passage, figures: readonly MeasurementFound[], index: number, settled: Settled): string | undefined {
+export function whereOfFigure(
+  passage: Passage,
+  figures: readonly MeasurementFound[],
+  index: number,
+  settled: Settled,
+): string | undefined {
   const figure = figures[index]!;
   const near = within(settled.findings, figure.first - 60, figure.last + REACH);
   const sized = near.filter((finding) => sizes(passage, figure, finding));
@@ -39,14 +62,23 @@ export function whereOfFigure(passage: Passage, figures: readonly MeasurementFou
   const around = [...row, ...others].sort((a, b) => a.first - b.first);
   const place = placeOf(passage, around, around.indexOf(figure), settled.places);
   const own = place ? wordsBetween(passage, place.first, place.last) : undefined;
-  if (!own) return sized.find(({ rest, first }) => rest.where && wallBetween(passage, Math.min(first, figure.first), Math.max(first, figure.first)) < 3 && !isShared(figures, index))?.rest.where;
-  for (const finding of sized) if (!finding.rest.where && finding.rest.status === 'present') finding.rest.where = own;
+  if (!own)
+    return sized.find(
+      ({ rest, first }) =>
+        rest.where &&
+        wallBetween(passage, Math.min(first, figure.first), Math.max(first, figure.first)) < 3 &&
+        !isShared(figures, index),
+    )?.rest.where;
+  for (const finding of sized)
+    if (!finding.rest.where && finding.rest.status === 'present') finding.rest.where = own;
   return own;
 }
 
 /** `8 a hill there, 2 in the middle`: the problem's place is that of one of them only. */
 const isShared = (figures: readonly MeasurementFound[], index: number): boolean =>
-  figures.some((other, at) => at !== index && Math.abs(at - index) < 2 && other.quantity === figures[index]!.quantity);
+  figures.some(
+    (other, at) => at !== index && Math.abs(at - index) < 2 && other.quantity === figures[index]!.quantity,
+  );
 
 function sizes(passage: Passage, figure: MeasurementFound, { rest, first, last }: FindingDraft): boolean {
   if (!SIZES[figure.quantity]?.includes(rest.kind) || rest.status === 'absent') return false;

@@ -25,9 +25,15 @@ export function placeMeasurements(passage: Passage, settled: Settled): Laid[] {
 }
 
 /** The plot that leads to the figure wins (`B1 4, B2 3.5`); one named in passing only to a single figure (`yields the control, which gave 4.9`). */
-function plotsOfFigure(passage: Passage, { first, last, plotAt }: MeasurementFound, isAlone: boolean): PlotsOf {
+function plotsOfFigure(
+  passage: Passage,
+  { first, last, plotAt }: MeasurementFound,
+  isAlone: boolean,
+): PlotsOf {
   const leading = plotAt === undefined ? undefined : passage.plotOver[plotAt];
-  return leading && (isAlone || leading.role === 'subject') ? { codes: leading.codes, how: 'leads to the figure', found: leading } : plotsOf(passage, first, last);
+  return leading && (isAlone || leading.role === 'subject')
+    ? { codes: leading.codes, how: 'leads to the figure', found: leading }
+    : plotsOf(passage, first, last);
 }
 
 /** Figures of one quantity that follow each other with nothing but small words between. */
@@ -65,11 +71,7 @@ function spreadOver(
   return [plots, { codes: [other], how: 'compared with', found: null }];
 }
 
-function measured(
-  one: MeasurementFound,
-  plots: PlotsOf,
-  where: string | undefined,
-): Laid {
+function measured(one: MeasurementFound, plots: PlotsOf, where: string | undefined): Laid {
   return {
     draft: { first: one.first, last: one.last, rule: one.rule, cues: [], beat: [], also: [], rest: null },
     plots,
