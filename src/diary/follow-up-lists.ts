@@ -76,7 +76,7 @@ export async function followUpLists(
   await followUpsOfToday(diary);
   const today = await localToday(diary);
   const buckets: Bucket[] = filter.settled ? [...BUCKETS, 'settled'] : BUCKETS;
-  const counts = await countsOf(diary, filter);
+  const { counts, total } = await followUpCounts(diary, filter);
   const lists = Object.fromEntries(
     await Promise.all(
       buckets.map(async (bucket) => {
@@ -85,16 +85,23 @@ export async function followUpLists(
       }),
     ),
   ) as Record<Bucket, FollowUpShown[]>;
-  const total = BUCKETS.reduce((sum, bucket) => sum + counts[bucket], 0);
   return { ...lists, settled: lists.settled ?? [], counts, total };
+}
+
+/** How many stand in each list, without reading one of them. */
+export async function followUpCounts(
+  diary: Diary,
+  filter: FollowUpFilter,
+): Promise<{ counts: Record<Bucket, number>; total: number }> {
+  await followUpsOfToday(diary);
+  const counts = await countsOf(diary, filter);
+  return { counts, total: BUCKETS.reduce((sum, bucket) => sum + counts[bucket], 0) };
 }
 
 export interface FollowUpPage {
   items: FollowUpShown[];
   /** Where the next page begins, or null. */
   more: string | null;
-  /** How many the whole list holds. */
-  count: number;
 }
 
 /** One list from a cursor on: `2031-07-14/<id>`, as an earlier page gave it. */
@@ -115,7 +122,6 @@ export async function followUpPage(
   return {
     items: shown.map((row) => showFollowUp(row, today)),
     more: rows.length > most ? cursorAfter(shown.at(-1)!) : null,
-    count: (await countsOf(diary, filter))[bucket],
   };
 }
 

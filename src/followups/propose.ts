@@ -72,7 +72,7 @@ export function itemSettled(
   if (!item || !can(item) || item.kind !== actionOf(fact).kind) return undefined;
   return {
     item,
-    reason: `${settled!.step.by} said on ${dayWords(dayOf(settled!.step.at))} that it is this one`,
+    reason: `${settled!.step.by || 'somebody'} said on ${dayWords(dayOf(settled!.step.at))} that it is this one`,
   };
 }
 

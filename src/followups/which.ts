@@ -13,7 +13,7 @@ export function whichQuestion(fact: DiaryFact, fits: Fit[]): Question {
   const on = dayWords(dayOf(fact.observedAt));
   const sentence =
     fits.length === 1
-      ? `Is the ${workWords(kind)} of the note of ${on} this one? ${fits[0]!.doubts.join('; ')}.`
+      ? `Is the ${workWords(kind)} of the note of ${on} this one? ${capital(fits[0]!.doubts.join('; '))}.`
       : `Which ${workWords(kind)} does the note of ${on} mean?`;
   return {
     factId: fact.id,
@@ -27,6 +27,8 @@ export function whichQuestion(fact: DiaryFact, fits: Fit[]): Question {
     })),
   };
 }
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 const placeOf = (item: Item): string =>
   [item.plot ?? 'plot not named', item.place].filter(Boolean).join(', ');

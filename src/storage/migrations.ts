@@ -84,4 +84,8 @@ export const MIGRATIONS: readonly { name: string; sql: readonly string[] }[] = [
       `create index changes_by_time on changes (at)`,
     ],
   },
+  {
+    name: '004 follow-ups of a plot by list',
+    sql: [`create index follow_ups_of_plot_by_due on follow_ups (plot, bucket, due_to, id)`],
+  },
 ];

@@ -79,7 +79,7 @@ async function fillPlot(diary: Parameters<typeof keepNote>[0]): Promise<number> 
 }
 
 /** Bare express and ejs: tags as they are, each text between them escaped by the template, as a page's own would be. */
-function bareApp(html: string): express.Express {
+export function bareApp(html: string): express.Express {
   const folder = mkdtempSync(join(tmpdir(), 'bare-'));
   const template = join(folder, 'page.ejs');
   writeFileSync(template, '<% for (const [tag, text] of parts) { %><%- tag %><%= text %><% } %>');
@@ -100,13 +100,13 @@ const unescaped = (text: string): string =>
     .replaceAll('&#39;', "'")
     .replaceAll('&amp;', '&');
 
-async function read(url: string): Promise<void> {
+export async function read(url: string): Promise<string> {
   const answer = await fetch(url);
   if (!answer.ok) throw new Error(`${url}: ${answer.status}`);
-  await answer.text();
+  return answer.text();
 }
 
-async function listen(server: Server): Promise<{ url: string; close(): void }> {
+export async function listen(server: Server): Promise<{ url: string; close(): void }> {
   server.keepAliveTimeout = 600_000;
   await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
   return {

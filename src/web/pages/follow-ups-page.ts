@@ -5,6 +5,7 @@ import {
   cursorAfter,
   type FollowUpFilter,
   type FollowUpShown,
+  followUpCounts,
   followUpLists,
   followUpPage,
   peopleWithWork,
@@ -115,12 +116,12 @@ async function allLists(diary: Diary, filter: FollowUpFilter): Promise<Told> {
 
 async function oneList(diary: Diary, req: Request, bucket: Bucket, filter: FollowUpFilter): Promise<Told> {
   const page = await followUpPage(diary, bucket, filter, asked(req, 'after') || undefined, MOST_A_PAGE);
-  const { counts, total } = await followUpLists(diary, filter, 0);
+  const { counts, total } = await followUpCounts(diary, filter);
   const shown: ListShown = {
     bucket,
     words: BUCKET_WORDS[bucket],
     items: page.items,
-    count: page.count,
+    count: counts[bucket],
     moreHref: page.more && moreHref(filter, bucket, page.more),
   };
   return { halves: [[shown], []], counts, total };
