@@ -43,7 +43,8 @@ function reachesAhead(
     !isListedFrom(passage, cue, targets, index)
   )
     return false;
-  if (distance > FAR[reach]) return reach === 'next' && isListedFrom(passage, cue, targets, index);
+  if (distance > FAR[reach] || isPastItsVerb(passage, cue, distance))
+    return reach === 'next' && isListedFrom(passage, cue, targets, index);
   const wall = wallBetween(passage, cue.last, target.first);
   if (reach === 'sentence') return wall < 3 && (passage.note.channel === 'typed' || distance <= 24);
   if (wall >= 2 || isAboutOwnCount(passage, cue, distance)) return false;
@@ -53,6 +54,10 @@ function reachesAhead(
   if (between < index) return isListedFrom(passage, cue, targets, index);
   return wall === 0 || cue.last + 2 >= target.first;
 }
+
+/** `i have not put anything there give it urea`: without stops a `not` does not go far. */
+const isPastItsVerb = ({ note }: Passage, { row }: CueFound, distance: number): boolean =>
+  row.says === 'ruled_out' && row.side === 'after' && note.channel === 'dictated' && distance > 4;
 
 /** `maybe i count six in the plot pull them out`: the hedge has a verb of its own. */
 const isAboutOwnCount = (passage: Passage, cue: CueFound, distance: number): boolean =>

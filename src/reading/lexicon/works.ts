@@ -448,7 +448,8 @@ export const WORKS: readonly WorkRow[] = [
   {
     id: 'harvest',
     kind: 'harvest',
-    verb: `harvest|thresh|combine|reap
+    verb: `harvest|thresh|reap
+      combine it|this|that|them|the|all|plot
       cut it|this|that|them|the|early|tomorrow|today|yesterday|on|in|by|first|when|all|now|plot|next|before|#|friday|monday|tuesday|wednesday|thursday|saturday|sunday
       =cutting
       crop cut|cutting

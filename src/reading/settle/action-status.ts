@@ -91,11 +91,19 @@ function isOnlyReason(passage: Passage, { mention, time }: WorkToSettle): boolea
 }
 
 /** `not pulled yet`, `not weeded`: says how it stands, decides nothing. */
-const isNotYetDone = (passage: Passage, { mention }: WorkToSettle): boolean =>
-  mention.form === 'verb' &&
-  mention.tense === 'ed' &&
-  /^(not|never|n't)$/.test(passage.tokens[mention.first - 1]?.lower ?? '') &&
-  !/^(be|to)$/.test(passage.tokens[mention.first - 2]?.lower ?? '');
+function isNotYetDone(passage: Passage, { mention }: WorkToSettle): boolean {
+  if (mention.form !== 'verb' || mention.tense !== 'ed') return false;
+  let at = mention.first - 1;
+  while (
+    at > mention.first - 5 &&
+    /^(has|have|had|been|yet|even|fully|all|properly|got|ever)$/.test(passage.tokens[at]?.lower ?? '')
+  )
+    at--;
+  return (
+    /^(not|never|n't|nobody|noone|none)$|n't$/.test(passage.tokens[at]?.lower ?? '') &&
+    !/^(be|to)$/.test(passage.tokens[at - 1]?.lower ?? '')
+  );
+}
 
 /** `no irrigation till Friday`, `water can wait till Saturday`: put off to a day. */
 const isPutOff = (passage: Passage, { time }: WorkToSettle): boolean =>
