@@ -32,9 +32,14 @@ async function sendLoose(
     headers: { accept: 'application/json' },
   });
   const { photos: kept } = (await answer.json()) as { photos: { id: string; known?: boolean }[] };
+  await allOpened();
+  return kept;
+}
+
+async function allOpened(): Promise<void> {
   for (;;) {
-    const progress = await (await fetch(`${server.url}/photos/progress`)).json();
-    if ((progress as { waiting: number }).waiting === 0) return kept;
+    const progress = (await (await fetch(`${server.url}/photos/progress`)).json()) as { waiting: number };
+    if (progress.waiting === 0) return;
     await new Promise((resolve) => setTimeout(resolve, 200));
   }
 }
@@ -47,6 +52,7 @@ const inTray = async (): Promise<number> => {
 
 beforeAll(async () => {
   server = await startServer();
+  await allOpened();
   browser = await openChromium();
   page = await browser.context.newPage();
   plain = await openChromium({ script: false });
@@ -341,7 +347,7 @@ describe('Outlines', () => {
     await bare.locator('form[action$="/file"] button').click();
     const words = await seen(bare.locator('main'));
     // 0.0001 degrees at 15.52 north: 10.73 m east, 11.06 m north.
-    expect(words).toMatch(/W1: \d+ m² becomes 119 m²/);
+    expect(words).toMatch(/W1: [\d.]+ m² becomes 119 m²/);
     expect(words).toContain('No plot is called Z9');
     const before = await (await fetch(`${server.url}/take-out/plots.geojson`)).text();
     expect(before).not.toContain('120.7301');
@@ -361,7 +367,7 @@ describe('Outlines', () => {
     expect(await seen(page.locator('#wrong-codes'))).toContain('are 4 plots, but 3 codes');
     await page.fill('#codes', 'E1 E2 E3 E4');
     await page.locator('form[action$="/grid"] button').click();
-    expect(await seen(page.locator('main'))).toMatch(/E4: \d+ m² becomes 40\.0 m²/);
+    expect(await seen(page.locator('main'))).toMatch(/E4: [\d.]+ m² becomes 40\.0 m²/);
     expect(await page.locator('svg.plan').count()).toBe(1);
   });
 });
