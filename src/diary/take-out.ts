@@ -81,6 +81,7 @@ export async function csvTables(diary: Diary): Promise<Map<string, string>> {
           'plot',
           'placed_by',
           'taken_wall',
+          'clock_shift_min',
           'taken_offset',
           'taken_utc',
           'latitude',
