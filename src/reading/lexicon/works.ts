@@ -621,24 +621,15 @@ export const WORKS: readonly WorkRow[] = [
     no: ['fill out the form'],
   },
   {
-    id: 'same-again',
-    kind: 'finish',
-    verb: `get|receive|have|need|take|do|give ..1 the same
-      get|receive|have|need|take ..1 hers|his|theirs|its turn|share
-      =follow|=follows|=remain|=remains ..1 <time>
-      could do with the same`,
-    noun: `same again|there|for`,
-    yes: ['B1 got its urea on Monday, B2 gets the same tomorrow'],
-    no: ['it is the same colour'],
-  },
-  {
     id: 'finish-it',
     kind: 'finish',
     verb: `finish it|rest|half|them|tomorrow|this|remaining|other|today
       finish the rest|other|remaining|half
       rest finish|tomorrow|monday|tuesday|friday
       do the|that rest|other
-      =gets|=get|receive the same
+      get|receive|have|need|take|do|give ..1 the same
+      get|receive|have|need|take ..1 hers|his|theirs|its turn|share
+      =follow|=follows|=remain|=remains ..1 <time>
       same job|again|there tomorrow|today|monday|tuesday|wednesday|thursday|friday|saturday
       second|another round|passage at|tomorrow|next|on
       do it|them|that tomorrow|today|later|monday|tuesday|wednesday|thursday|friday|then|next|first

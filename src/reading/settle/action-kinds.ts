@@ -68,21 +68,21 @@ function byFinding(
   return nearest ? kinds[nearest.kind]! : null;
 }
 
+/** `C4 gets hers tomorrow`, `the rest on Monday`: the work last spoken of, in these plots or in those before them. */
 function workBefore(
   passage: Passage,
   mention: ActionMention,
   mentions: readonly ActionMention[],
   kinds: readonly (ActionKind | null)[],
 ): ActionKind | null {
+  let elsewhere: ActionKind | null = null;
   for (let index = kinds.length - 1; index >= 0; index--) {
     const before = mentions[index]!;
-    if (mention.first - before.last > 40) return null;
-    if (
-      kinds[index] &&
-      !['tell', 'leave'].includes(kinds[index]!) &&
-      samePlots(passage, before.first, mention.first)
-    )
-      return kinds[index]!;
+    const kind = kinds[index];
+    if (mention.first - before.last > 40) return elsewhere;
+    if (!kind || kind === 'tell' || kind === 'leave') continue;
+    if (samePlots(passage, before.first, mention.first)) return kind;
+    if (mention.first - before.last < 25) elsewhere ??= kind;
   }
-  return null;
+  return elsewhere;
 }
