@@ -95,20 +95,26 @@ export async function story(diary: Diary, code: string, filter: StoryFilter = {}
 /** Notes written in the plot, naming it, or with a photo of it; one more than a page holds. */
 async function notesOf(db: Db, code: string, { problem, show, before }: StoryFilter): Promise<NoteRow[]> {
   const list = show && show !== 'notes' && show !== 'photos' ? LISTS_OF[show] : null;
-  let facts = db
-    .selectFrom('facts')
-    .select('note_id as id')
-    .where((eb) => eb.or([eb('plot', '=', code), eb('other_plot', '=', code)]));
-  if (list) facts = facts.where('list', '=', list);
-  if (problem) facts = facts.where('list', '=', 'findings').where('kind', '=', problem);
+  const facts = () =>
+    db
+      .selectFrom('facts')
+      .select('note_id as id')
+      .where((eb) => eb.or([eb('plot', '=', code), eb('other_plot', '=', code)]));
   const photos = db
     .selectFrom('note_photos')
     .innerJoin('photos', 'photos.id', 'note_photos.photo_id')
     .select('note_photos.note_id as id')
     .where('photos.plot', '=', code);
   const written = db.selectFrom('notes').select('id').where('plot', '=', code);
-  const wanted = show === 'photos' ? photos : list || problem ? facts : facts.union(written).union(photos);
-  let query = db.selectFrom('notes').selectAll().where('id', 'in', wanted);
+  const ofKind =
+    show === 'photos'
+      ? photos
+      : list
+        ? facts().where('list', '=', list)
+        : facts().union(written).union(photos);
+  let query = db.selectFrom('notes').selectAll().where('id', 'in', ofKind);
+  if (problem)
+    query = query.where('id', 'in', facts().where('list', '=', 'findings').where('kind', '=', problem));
   const cursor = before?.match(/^(\d{4}-\d{2}-\d{2}T\d{2}:\d{2})\/(.+)$/);
   if (cursor) query = query.where(sql<boolean>`(observed_at, id) < (${cursor[1]}, ${cursor[2]})`);
   return query
@@ -138,7 +144,9 @@ async function showDays(
     );
     const wanted = own.filter(
       (row) =>
-        (!list || row.list === list) && (!problem || (row.list === 'findings' && row.kind === problem)),
+        (!list && !problem) ||
+        (list && row.list === list && (row.list !== 'findings' || !problem || row.kind === problem)) ||
+        (problem && row.list === 'findings' && row.kind === problem),
     );
     const factsShown = wanted.map(showFact).sort(byList);
     return {

@@ -48,6 +48,18 @@ test('can be narrowed to one problem', async () => {
   expect(problems).toContainEqual({ kind: 'weeds', count: 2 });
 });
 
+test('can be narrowed to one problem and one kind at once', async () => {
+  const note = { observedAt: '2031-07-13T07:00', plot: 'B1' };
+  await keepNote(diary, { ...note, id: 'both-0001', text: 'Rats cutting hills. Set traps tonight.' });
+  await keepNote(diary, { ...note, id: 'both-0002', text: 'Rats cutting hills.' });
+  await keepNote(diary, { ...note, id: 'both-0003', text: 'Hand weed by Friday.' });
+  const { days } = (await story(diary, 'B1', { problem: 'rodents', show: 'work' }))!;
+  const ids = days.flatMap(({ notes }) => notes.map(({ id }) => id));
+  expect(ids).toContain('both-0001');
+  expect(ids).not.toContain('both-0002');
+  expect(ids).not.toContain('both-0003');
+});
+
 test('of an unknown plot is null', async () => {
   expect(await story(diary, 'Q7')).toBeNull();
 });

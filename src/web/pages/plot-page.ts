@@ -3,6 +3,7 @@ import { coverBeside } from '../../diary/cover-beside.ts';
 import type { Diary } from '../../diary/diary.ts';
 import { localNow } from '../../diary/farm.ts';
 import { SHOWS, story } from '../../diary/story.ts';
+import { thenAndNow } from '../../diary/then-and-now.ts';
 import type { Strip } from '../../plots/season-strip.ts';
 import { FINDING_KINDS } from '../../reading/record.ts';
 import { FINDING_WORDS, STAGE_WORDS, sayDay } from '../../reading/say-fact.ts';
@@ -49,12 +50,12 @@ export const plotPage =
       narrowed: problem ?? (show && show !== 'notes' ? show : null),
       shows: SHOWS.map((name) => ({
         words: SHOW_WORDS[name],
-        href: withQuery(here, { show: name === 'notes' ? '' : name }),
-        chosen: !problem && (show ?? 'notes') === name,
+        href: withQuery(here, { problem, show: name === 'notes' ? '' : name }),
+        chosen: (show ?? 'notes') === name,
       })),
       problemLinks: told.problems.map(({ kind, count }) => ({
         words: `${capital(FINDING_WORDS[kind])} ${count}`,
-        href: withQuery(here, { problem: kind }),
+        href: withQuery(here, { show, problem: problem === kind ? '' : kind }),
         chosen: problem === kind,
       })),
       olderHref: told.older && withQuery(here, { problem, show, before: told.older }),
@@ -69,6 +70,7 @@ export const plotPage =
         told.days.some((day) =>
           day.notes.some(({ facts }) => facts.some((fact) => fact.list === 'actions' && isChemical(fact))),
         ),
+      pairs: await thenAndNow(diary, told.open),
       ...jobLocals(req, now.slice(0, 10)),
     });
   };
