@@ -45,7 +45,8 @@ export function findPlaces(passage: Passage): PlaceFound[] {
 function placeAt(passage: Passage, at: number): PlaceFound | null {
   const { lead, next } = leadAt(passage, at);
   const whole = wholeEnd(passage, at);
-  const withThe = passage.tokens[at]!.lower === 'rest' && passage.tokens[at - 1]?.lower === 'the' ? at - 1 : at;
+  const withThe =
+    passage.tokens[at]!.lower === 'rest' && passage.tokens[at - 1]?.lower === 'the' ? at - 1 : at;
   if (whole >= 0) return { first: withThe, last: extend(passage, whole), preposed: true };
   const end = nounPhraseEnd(passage, next, lead);
   return end < 0 ? null : { first: at, last: extend(passage, end), preposed: lead !== 'none' };
@@ -55,12 +56,17 @@ function placeAt(passage: Passage, at: number): PlaceFound | null {
 function leadAt(passage: Passage, at: number): { lead: Lead; next: number } {
   let lead: Lead = 'none';
   let next = at;
-  for (let steps = 0; steps < 4 && next < passage.tokens.length && (next === at || passage.walls[next]! === 0); steps++) {
+  for (
+    let steps = 0;
+    steps < 4 && next < passage.tokens.length && (next === at || passage.walls[next]! === 0);
+    steps++
+  ) {
     const hit = phrasesAt(LEADS, passage, next)[0];
     if (hit) {
       lead = hit.meanings[0]! === 'sure' ? 'sure' : passage.tokens[next]!.lower === 'from' ? 'from' : 'plain';
       next = passage.following[hit.last]!;
-    } else if (DEGREES.has(passage.tokens[next]!.lower) && phrasesAt(LEADS, passage, next + 1).length > 0) next++;
+    } else if (DEGREES.has(passage.tokens[next]!.lower) && phrasesAt(LEADS, passage, next + 1).length > 0)
+      next++;
     else break;
   }
   return { lead, next };
@@ -82,7 +88,12 @@ function nounPhraseEnd(passage: Passage, at: number, lead: Lead): number {
   const walk = walkNouns(passage, at);
   if (walk.noun < 0) return lead === 'none' ? -1 : unknownNounEnd(passage, at, lead);
   if (PLANT_AND_TIME.has(passage.tokens[at - 1]?.lower ?? '')) return -1;
-  if (isOfPlantOrTime(passage, walk.noun) || passage.timeAt[at] || NOT_HEADS.test(passage.tokens[walk.noun + 1]?.lower ?? '')) return -1;
+  if (
+    isOfPlantOrTime(passage, walk.noun) ||
+    passage.timeAt[at] ||
+    NOT_HEADS.test(passage.tokens[walk.noun + 1]?.lower ?? '')
+  )
+    return -1;
   const noun = passage.tokens[walk.noun]!.lower;
   const ambiguous = AMBIGUOUS_NOUNS.has(noun) || AMBIGUOUS_NOUNS.has(noun.replace(/s$/, ''));
   if (/^(half|third|quarter)s?$/.test(noun)) return walk.pointed ? walk.noun : -1;
@@ -90,7 +101,9 @@ function nounPhraseEnd(passage: Passage, at: number, lead: Lead): number {
   if (lead === 'sure') return walk.noun;
   if (lead === 'plain') return !ambiguous || walk.determined || walk.pointed ? walk.noun : -1;
   if (noun === 'turn') return -1;
-  return walk.pointed || /^(corner|edge|margin|middle|center|centre|headland|border)s?$/.test(noun) ? walk.noun : -1;
+  return walk.pointed || /^(corner|edge|margin|middle|center|centre|headland|border)s?$/.test(noun)
+    ? walk.noun
+    : -1;
 }
 
 function wholeEnd(passage: Passage, at: number): number {
@@ -102,7 +115,8 @@ function wholeEnd(passage: Passage, at: number): number {
 /** `the rest is clean`, `in the rest`; not `the rest we pull by Friday`, `taller than the rest`. */
 const isRestOfPlot = (passage: Passage, at: number): boolean =>
   passage.tokens[at - 1]?.lower === 'the' &&
-  (/^(in|on|through|over)$/.test(passage.tokens[at - 2]?.lower ?? '') || /^(is|are|has|looks?|of|,|clean|fine|ok|okay|good)$/.test(passage.tokens[at + 1]?.lower ?? ''));
+  (/^(in|on|through|over)$/.test(passage.tokens[at - 2]?.lower ?? '') ||
+    /^(is|are|has|looks?|of|,|clean|fine|ok|okay|good)$/.test(passage.tokens[at + 1]?.lower ?? ''));
 
 /** `the gate is leaking`: fine; `the drain cleaning`, `the pump driver`: another noun takes over. */
 const NOT_HEADS = /^(spacing|driver|operator|repair|repairs|cleaning|count|oil|motor|battery)$/;
@@ -110,7 +124,8 @@ const NOT_HEADS = /^(spacing|driver|operator|repair|repairs|cleaning|count|oil|m
 function isOfPlantOrTime(passage: Passage, last: number): boolean {
   let at = last + 1;
   if (!/^(of|in)$/.test(passage.tokens[at]?.lower ?? '')) return false;
-  while (/^(of|in|the|a|an|this|that|each|old|older|lower|upper)$/.test(passage.tokens[at]?.lower ?? '')) at++;
+  while (/^(of|in|the|a|an|this|that|each|old|older|lower|upper)$/.test(passage.tokens[at]?.lower ?? ''))
+    at++;
   return PLANT_AND_TIME.has(passage.tokens[at]?.lower ?? '');
 }
 
@@ -134,7 +149,14 @@ function walkNouns(passage: Passage, start: number): Walk {
     if (walk.noun >= 0) break;
     if (points) walk.pointed = true;
     else if (DETERMINERS.has(lower)) walk.determined = true;
-    else if (kind !== 'word' || !walk.determined || NOT_IN_NAMES.test(lower) || phrasesAt(LEADS, passage, at).length > 0 || ++other > 2) break;
+    else if (
+      kind !== 'word' ||
+      !walk.determined ||
+      NOT_IN_NAMES.test(lower) ||
+      phrasesAt(LEADS, passage, at).length > 0 ||
+      ++other > 2
+    )
+      break;
     at = passage.following[at]!;
   }
   return walk;
@@ -142,7 +164,12 @@ function walkNouns(passage: Passage, start: number): Walk {
 
 const isNounBehind = (passage: Passage, last: number): boolean => {
   const next = passage.following[last]!;
-  return next < passage.tokens.length && passage.walls[next] === 0 && !passage.plotOver[next] && phrasesAt(NOUNS, passage, next).length > 0;
+  return (
+    next < passage.tokens.length &&
+    passage.walls[next] === 0 &&
+    !passage.plotOver[next] &&
+    phrasesAt(NOUNS, passage, next).length > 0
+  );
 };
 
 /** Words that end a noun phrase. */
@@ -152,7 +179,8 @@ const NOT_IN_NAMES =
 /** Behind `near`, `along` and their like any noun with an article: `near the cane brake`; else only behind a plain pointer. */
 function unknownNounEnd(passage: Passage, start: number, lead: Lead): number {
   let at = start;
-  while (DETERMINERS.has(passage.tokens[at]?.lower ?? '') || /'s$/.test(passage.tokens[at]?.lower ?? '')) at++;
+  while (DETERMINERS.has(passage.tokens[at]?.lower ?? '') || /'s$/.test(passage.tokens[at]?.lower ?? ''))
+    at++;
   if (PLAIN_POINTERS.test(passage.tokens[at]?.lower ?? '')) at++;
   else if (lead !== 'sure') return -1;
   if (at === start || !isPlainNoun(passage, at)) return -1;
@@ -172,7 +200,8 @@ const isPlainNoun = (passage: Passage, at: number): boolean => {
   );
 };
 
-const LINKS = /^(of|by|near|nearest|with|beside|along|at|from|in|on|between|facing|behind|under|next|towards?)$/;
+const LINKS =
+  /^(of|by|near|nearest|with|beside|along|at|from|in|on|between|facing|behind|under|next|towards?)$/;
 
 /** `in the corner by the road`, `at the end of the third row`, `the dike of Mang Isko`. */
 function extend(passage: Passage, last: number): number {
@@ -186,6 +215,7 @@ function extend(passage: Passage, last: number): number {
   if (end >= 0) return extend(passage, end);
   if (word !== 'of') return last;
   let name = start;
-  while (name < start + 2 && /^\p{Lu}/u.test(passage.tokens[name]?.text ?? '') && !passage.plotOver[name]) name++;
+  while (name < start + 2 && /^\p{Lu}/u.test(passage.tokens[name]?.text ?? '') && !passage.plotOver[name])
+    name++;
   return name > start ? name - 1 : last;
 }

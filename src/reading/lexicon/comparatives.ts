@@ -72,10 +72,34 @@ export const COMPARATIVES: readonly ComparativeRow[] = [
 
 /** A comparative that may be about anything is about the thing that is named beside it (`better in colour`, `weeds are worse`). */
 export const BESIDE: Readonly<Record<string, Attribute>> = {
-  colour: 'colour', color: 'colour', spad: 'colour', lcc: 'colour', straw: 'stem_strength', stem: 'stem_strength', stems: 'stem_strength', culm: 'stem_strength', culms: 'stem_strength', stalks: 'stem_strength',
-  stand: 'stand', tillers: 'tillering', tillering: 'tillering', weeds: 'weeds', weed: 'weeds', grass: 'weeds', height: 'height', yield: 'yield', water: 'water_use', growth: 'vigour', vigour: 'vigour', vigor: 'vigour',
+  colour: 'colour',
+  color: 'colour',
+  spad: 'colour',
+  lcc: 'colour',
+  straw: 'stem_strength',
+  stem: 'stem_strength',
+  stems: 'stem_strength',
+  culm: 'stem_strength',
+  culms: 'stem_strength',
+  stalks: 'stem_strength',
+  stand: 'stand',
+  tillers: 'tillering',
+  tillering: 'tillering',
+  weeds: 'weeds',
+  weed: 'weeds',
+  grass: 'weeds',
+  height: 'height',
+  yield: 'yield',
+  water: 'water_use',
+  growth: 'vigour',
+  vigour: 'vigour',
+  vigor: 'vigour',
 };
 /** Comparatives of that kind; alone they mean the attribute of their row, or none. */
-export const ABOUT_ANYTHING = /^(better|worse|stronger|weaker|poorer|thicker|thinner|stiffer|softer|lower|higher|more|less|fewer|heavier|lighter|nicer|improved)$/;
+export const ABOUT_ANYTHING =
+  /^(better|worse|stronger|weaker|poorer|thicker|thinner|stiffer|softer|lower|higher|more|less|fewer|heavier|lighter|nicer|improved)$/;
 /** Need a thing beside them. */
-export const NEEDS_A_THING = { more: '=higher, =more, =improved, =stiffer', less: '=lower, =less, =fewer' } as const;
+export const NEEDS_A_THING = {
+  more: '=higher, =more, =improved, =stiffer',
+  less: '=lower, =less, =fewer',
+} as const;

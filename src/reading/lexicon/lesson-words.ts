@@ -3,7 +3,8 @@
 /** Say that another one comes. */
 const COMING = 'next|following|coming|another|future|new|subsequent|upcoming';
 /** Kinds of season that may stand between, and the seasons themselves, as they are called where rice grows. */
-const KINDS = 'wet|dry|main|second|rainy|rice|crop|cropping|growing|planting|winter|summer|spring|autumn|hot|cold|monsoon|early|late|off|minor|major|trial';
+const KINDS =
+  'wet|dry|main|second|rainy|rice|crop|cropping|growing|planting|winter|summer|spring|autumn|hot|cold|monsoon|early|late|off|minor|major|trial';
 const SEASONS =
   'year|yr|yrs|years|season|seasons|crop|crops|cycle|campaign|kharif|rabi|boro|aman|aus|yala|maha|samba|kuruvai|navarai|thaladi|winter|summer|spring|monsoon|planting|sowing|trial|panen|tanam|rotation';
 const NAMED = 'kharif|rabi|boro|aman|aus|yala|maha|samba|kuruvai|navarai|thaladi|mt1|mt2|mt3';

@@ -2,6 +2,7 @@
 import type { NumberFound } from '../numbers/find-numbers.ts';
 import type { Quantity } from '../record.ts';
 import { endsHere } from './ends-here.ts';
+import { onInstrument, topicAt } from './on-instrument.ts';
 import { type Read, type ReadFigure, read } from './reading.ts';
 import { frameAt } from './shapes.ts';
 import { nearestTopic, type Surroundings, type TopicFound, wordOf } from './surroundings.ts';
@@ -112,11 +113,6 @@ const NEXT_IS_OTHER: ReadonlySet<Topic> = new Set<Topic>([
   'rain',
 ]);
 
-function topicAt(around: Surroundings, at: number): TopicFound | null {
-  const topic = around.topics[around.topicFrom[at] ?? -1];
-  return topic && topic.first === at ? topic : null;
-}
-
 function isWaterTable(around: Surroundings, number: NumberFound): boolean {
   const topic = nearestTopic(
     around,
@@ -149,26 +145,6 @@ function framed(around: Surroundings, number: NumberFound): boolean {
     if (wordOf(around, index) === 'one' && /^(square|sq)$/.test(wordOf(around, index + 1))) return true;
   }
   return false;
-}
-
-/** `103 on the truck thermometer`, `reads 3 on the leaf colour chart`. */
-function onInstrument(around: Surroundings, number: NumberFound): Read[] | null {
-  if (!/^(on|by|with|in)$/.test(wordOf(around, number.last + 1))) return null;
-  const topic = topicAt(around, number.last + 2) ?? (/^(the|a|our|my)$/.test(wordOf(around, number.last + 2)) ? topicAt(around, number.last + 3) : null);
-  if (topic?.topic === 'spad') return read('spad', number.value, 'on-the-meter');
-  if (topic?.topic === 'leaf-colour' && number.value >= 1 && number.value <= 6) return read('leaf_colour', number.value, 'on-the-chart');
-  return onThermometer(around, number);
-}
-
-/** The thermometer may have words of its own before it. */
-function onThermometer(around: Surroundings, number: NumberFound): Read[] | null {
-  const behind = [1, 2, 3].map((step) => wordOf(around, number.last + step)).join(' ');
-  if (/^in the (shade|sun)$/.test(behind) && number.value >= 20) return read('air_temperature', celsius(number.value, false), 'in-the-shade');
-  if (!behind.startsWith('on ')) return null;
-  for (let index = number.last + 2; index <= number.last + 5; index++)
-    if (wordOf(around, index) === 'thermometer')
-      return read('air_temperature', celsius(number.value, false), 'on-the-thermometer');
-  return null;
 }
 
 /** `18 tillers`; not `split a dozen stems`, `four tillers cut`. */
@@ -213,7 +189,8 @@ function topicEndingAt(around: Surroundings, at: number): TopicFound | null {
 function named(around: Surroundings, number: NumberFound, topic: TopicFound, end: number): Read[] | null {
   const quantity = NAMES[topic.topic] as Quantity;
   const said = wordOf(around, topic.first);
-  if (topic.topic === 'hills' && framed(around, number)) return read('hills_per_m2', number.value, 'hills-in-a-frame');
+  if (topic.topic === 'hills' && framed(around, number))
+    return read('hills_per_m2', number.value, 'hills-in-a-frame');
   const between = around.tokens.slice(end + 1, number.first).map((token) => token.lower);
   const { value } = number;
   if (

@@ -155,7 +155,9 @@ function forward(around: Surroundings, figures: Figure[]): void {
   let before: Figure | null = null;
   for (const figure of figures) {
     if (before && isOpen(figure) && isMoistureOf(around, before, figure)) {
-      figure.reads = [{ quantity: 'grain_moisture_pct', value: figure.number.value, rule: 'beside-the-weight' }];
+      figure.reads = [
+        { quantity: 'grain_moisture_pct', value: figure.number.value, rule: 'beside-the-weight' },
+      ];
       continue;
     }
     const model = before && modelOf(before, figure);

@@ -59,7 +59,12 @@ export function ruledOut(
   const guard = guardBefore(around, number.first) ?? guardAfter(around, last);
   if (guard === 'plan') return guard;
   if (isBound(around, number, quantity) || isAnother(around, number)) return 'denied';
-  if (number.first === number.last && wordOf(around, number.first) === 'one' && PRONOUN_VERBS.test(wordOf(around, number.last + 1))) return 'denied';
+  if (
+    number.first === number.last &&
+    wordOf(around, number.first) === 'one' &&
+    PRONOUN_VERBS.test(wordOf(around, number.last + 1))
+  )
+    return 'denied';
   if (quantity === 'rainfall' && isOfAnotherDay(around, number, last)) return 'other-day';
   if (guard === 'other-day' || saidOfWeekday(around, number, last))
     return TOLD_AFTERWARDS.has(quantity) && !/^last$/.test(wordOf(around, number.first - 2))
@@ -73,21 +78,32 @@ function isBound(around: Surroundings, number: NumberFound, quantity: Quantity):
   const before = wordOf(around, number.first - 1);
   if (quantity.endsWith('_pct')) return /^(under|below)$/.test(before);
   if (before !== 'by') return false;
-  for (let index = number.first - 2; index >= Math.max(0, number.first - 9); index--) if (wordOf(around, index) === 'than') return true;
+  for (let index = number.first - 2; index >= Math.max(0, number.first - 9); index--)
+    if (wordOf(around, index) === 'than') return true;
   return false;
 }
 
 /** `the first one`, `that one`, `no one`. */
 const isAnother = (around: Surroundings, number: NumberFound): boolean =>
-  number.first === number.last && wordOf(around, number.first) === 'one' && /^(first|second|third|last|other|this|that|which|no|next|good|bad|big|small)$/.test(wordOf(around, number.first - 1));
+  number.first === number.last &&
+  wordOf(around, number.first) === 'one' &&
+  /^(first|second|third|last|other|this|that|which|no|next|good|bad|big|small)$/.test(
+    wordOf(around, number.first - 1),
+  );
 
 /** `one sees no more`: nobody is counted. */
-const PRONOUN_VERBS = /^(sees|see|can|says|must|would|could|should|cannot|does|has|finds|might|hopes|expects)$/;
+const PRONOUN_VERBS =
+  /^(sees|see|can|says|must|would|could|should|cannot|does|has|finds|might|hopes|expects)$/;
 
 /** `the rain of Tuesday, 41 mm that day`: a weekday in the figure's own clause. */
 function isOfAnotherDay(around: Surroundings, number: NumberFound, last: number): boolean {
   for (let index = Math.max(0, number.first - 6); index <= last + 3; index++)
-    if (around.tokens[index]?.sentence === around.tokens[number.first]?.sentence && WEEKDAY.test(wordOf(around, index)) && /^(on|of|from|last)$/.test(wordOf(around, index - 1))) return true;
+    if (
+      around.tokens[index]?.sentence === around.tokens[number.first]?.sentence &&
+      WEEKDAY.test(wordOf(around, index)) &&
+      /^(on|of|from|last)$/.test(wordOf(around, index - 1))
+    )
+      return true;
   return false;
 }
 

@@ -1,8 +1,9 @@
 /** Figures of a list whose name stands once in front: `SPAD: N0 28.4, N60 37`, `Height (cm, mean of 12): N0 62, N60 78`. */
+
+import type { Quantity } from '../record.ts';
 import { endsHere } from './ends-here.ts';
 import type { Figure } from './figure.ts';
 import { isPlausible } from './reading.ts';
-import type { Quantity } from '../record.ts';
 import { type Surroundings, wordOf } from './surroundings.ts';
 import type { Topic } from './topics.ts';
 
@@ -26,7 +27,13 @@ export function readHeadedLists(around: Surroundings, figures: readonly Figure[]
   const taken = new Set<number>();
   for (const { number, shape } of figures) for (let at = number.first; at <= shape.last; at++) taken.add(at);
   for (const figure of figures) {
-    if (figure.out || figure.reads.length > 0 || figure.shape.kind !== 'bare' || !endsHere(around, figure.shape.last + 1)) continue;
+    if (
+      figure.out ||
+      figure.reads.length > 0 ||
+      figure.shape.kind !== 'bare' ||
+      !endsHere(around, figure.shape.last + 1)
+    )
+      continue;
     const colon = colonBefore(around, taken, figure.number.first);
     const quantity = colon === null ? undefined : headOf(around, colon);
     const read = quantity && { quantity, value: figure.number.value, rule: 'listed-under-a-name' };
@@ -46,7 +53,15 @@ function colonBefore(around: Surroundings, taken: ReadonlySet<number>, first: nu
 /** The first name in the words before the colon. */
 function headOf(around: Surroundings, colon: number): Quantity | undefined {
   let start = colon;
-  while (start > 0 && colon - start < 16 && around.tokens[start - 1]?.sentence === around.tokens[colon]?.sentence && around.tokens[start - 1]?.text !== ';') start--;
-  const topic = around.topics.slice(around.topicFrom[start] ?? 0).find(({ topic: name, last }) => last < colon && NAMES[name]);
+  while (
+    start > 0 &&
+    colon - start < 16 &&
+    around.tokens[start - 1]?.sentence === around.tokens[colon]?.sentence &&
+    around.tokens[start - 1]?.text !== ';'
+  )
+    start--;
+  const topic = around.topics
+    .slice(around.topicFrom[start] ?? 0)
+    .find(({ topic: name, last }) => last < colon && NAMES[name]);
   return topic && topic.first < colon ? NAMES[topic.topic] : undefined;
 }

@@ -59,7 +59,8 @@ export const readLength: ReadFigure = (around, number, shape) => {
     (shape.unit.name === 'mm' && hasRain)
   )
     return read('rainfall', tidy(value * 10), 'rain');
-  if (shape.unit.name === 'cm' && isUnderWater(around, number)) return read('water_depth', value, 'depth-over-the-field');
+  if (shape.unit.name === 'cm' && isUnderWater(around, number))
+    return read('water_depth', value, 'depth-over-the-field');
   if (isRainOvernight(around, number, shape.last))
     return read('rainfall', tidy(value * 10), 'rain-overnight');
   if (shape.unit.name === 'mm') return readMillimetres(around, number, shape.last, value);
@@ -87,8 +88,7 @@ export const readLength: ReadFigure = (around, number, shape) => {
   if (said === 'tall' || said === 'high') return tallness(around, number, shape.last, value);
   if (said === 'standing' || (said === 'on' && topic !== 'height' && isOnTheField(around, shape.last)))
     return read('water_depth', value, 'water-on');
-  if (said === 'deep')
-    return read('water_depth', value, 'water-deep');
+  if (said === 'deep') return read('water_depth', value, 'water-deep');
   const inSentence =
     topic ?? nearestTopic(around, number.first, shape.last, LENGTH_TOPICS, 'sentence')?.topic;
   if (inSentence === undefined && shape.unit.name === 'cm' && value >= 50 && value <= 160)
@@ -106,7 +106,8 @@ function isOnTheField(around: Surroundings, last: number): boolean {
 const isUnderWater = (around: Surroundings, number: NumberFound): boolean =>
   [...around.tokens.slice(Math.max(0, number.first - 16), number.first)].some(
     ({ lower, sentence }) =>
-      sentence === around.tokens[number.first]!.sentence && /^(flooded|submerged|underwater|waterlogged|inundated|overflow|overflowed|overflows)$/.test(lower),
+      sentence === around.tokens[number.first]!.sentence &&
+      /^(flooded|submerged|underwater|waterlogged|inundated|overflow|overflowed|overflows)$/.test(lower),
   );
 
 const tidy = (value: number): number => Number(value.toPrecision(6));

@@ -4,7 +4,7 @@ import type { Quantity } from '../record.ts';
 import { type Read, type ReadFigure, read } from './reading.ts';
 import { nearestTopic, type Surroundings, wordOf } from './surroundings.ts';
 import type { Topic } from './topics.ts';
-import { type Whole, WHOLES } from './wholes.ts';
+import { isSaidOfAnother, WHOLES, type Whole } from './wholes.ts';
 
 const ALL: ReadonlySet<Topic> = new Set<Topic>([
   'cover',
@@ -180,20 +180,24 @@ function readPercent(
       return stems.length > 0 ? stems : headingOf(around, number, percent, whole);
   }
   const wanted = whole === 'area' ? OF_AREA : ALL;
-  if (isBesideCropWeight(around, number)) return read('grain_moisture_pct', percent, 'percent-of-the-weighed-grain');
+  if (isBesideCropWeight(around, number))
+    return read('grain_moisture_pct', percent, 'percent-of-the-weighed-grain');
   const nearest = nearestTopic(around, number.first, number.last, wanted, reach)?.topic;
-  const topic = nearest === 'insects' || nearest === 'disease' ? (headsOf(around, number) ?? nearest) : nearest;
+  const topic =
+    nearest === 'insects' || nearest === 'disease' ? (headsOf(around, number) ?? nearest) : nearest;
   const quantity = topic && BY_TOPIC[topic];
   return quantity ? read(quantity, percent, `percent-${topic}`) : [];
 }
 
 /** `white heads from borer amount to 4 per cent`: the heads are counted, not the borers. */
 const headsOf = (around: Surroundings, number: NumberFound): Topic | undefined =>
-  nearestTopic(around, number.first, number.last, new Set<Topic>(['white-heads', 'dead-hearts']), 'clause')?.topic;
+  nearestTopic(around, number.first, number.last, new Set<Topic>(['white-heads', 'dead-hearts']), 'clause')
+    ?.topic;
 
 /** `4.5 t per ha at 20.2 percent`: grain is weighed with its moisture. */
 const isBesideCropWeight = (around: Surroundings, number: NumberFound): boolean =>
-  wordOf(around, number.first - 1) === 'at' && [2, 3].some((back) => /^(ha|hectare|acre|ac|t)$/.test(wordOf(around, number.first - back)));
+  wordOf(around, number.first - 1) === 'at' &&
+  [2, 3].some((back) => /^(ha|hectare|acre|ac|t)$/.test(wordOf(around, number.first - back)));
 
 /** `60 percent of the panicles are out`. */
 function headingOf(around: Surroundings, number: NumberFound, percent: number, whole: Whole): Read[] {
@@ -209,13 +213,6 @@ const NOT_MEASURED = new Set(
     ' ',
   ),
 );
-
-/** `flowering is one hundred percent`: the share is of what stands before. */
-function isSaidOfAnother(around: Surroundings, first: number): boolean {
-  let at = first - 1;
-  while (/^(is|at|about|around|now|=|:|nearly|almost|maybe)$/.test(wordOf(around, at))) at--;
-  return at < first - 1 && /^(flowering|germination|emergence|maturity|survival|humidity|shade)$/.test(wordOf(around, at));
-}
 
 /** What stands behind `of`: `15% of hills`, `a third of the plot`, `half of it`, `4 percent tillers`. */
 function wholeBehind(around: Surroundings, at: number): Whole {

@@ -74,7 +74,10 @@ const withoutPossessive = (token: Token): Token =>
 function findTopics(tokens: Token[], isPlot: (index: number) => boolean): TopicFound[] {
   const topics: TopicFound[] = [];
   for (let at = 0; at < tokens.length; ) {
-    const found = isPlot(at) || isPartOfCompound(tokens, at) || isSampleSize(tokens, at) ? null : longestAt(TOPICS, tokens, at);
+    const found =
+      isPlot(at) || isPartOfCompound(tokens, at) || isSampleSize(tokens, at)
+        ? null
+        : longestAt(TOPICS, tokens, at);
     if (found && !isDenied(tokens, at)) topics.push({ topic: found.value, first: at, last: found.last });
     at = found ? found.last + 1 : at + 1;
   }

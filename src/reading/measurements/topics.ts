@@ -181,5 +181,8 @@ export const TOPICS = treeOf<Topic>([
     'gathered' as Topic,
   ),
   ...phrasesOf('sweep, sweeps, net sweeps, sticky trap, light trap, trap catch, per sweep', 'sweep' as Topic),
-  ...phrasesOf('spider, spiders, ladybird, ladybirds, ladybug, ladybugs, natural enemy, natural enemies, dragonfly, dragonflies, damselfly, damselflies, beneficials, predators, wolf spider, wolf spiders, mirid, mirids', 'predators' as Topic),
+  ...phrasesOf(
+    'spider, spiders, ladybird, ladybirds, ladybug, ladybugs, natural enemy, natural enemies, dragonfly, dragonflies, damselfly, damselflies, beneficials, predators, wolf spider, wolf spiders, mirid, mirids',
+    'predators' as Topic,
+  ),
 ]);

@@ -1,4 +1,6 @@
 /** What a share can be a share of. */
+import { type Surroundings, wordOf } from './surroundings.ts';
+
 export type Whole = 'hills' | 'tillers' | 'panicles' | 'area' | 'other' | null;
 
 export const WHOLES: ReadonlyMap<string, Whole> = new Map(
@@ -18,3 +20,13 @@ export const WHOLES: ReadonlyMap<string, Whole> = new Map(
     ] as const
   ).flatMap(([whole, words]) => words.split(' ').map((word): [string, Whole] => [word, whole])),
 );
+
+/** `flowering is one hundred percent`: the share is of what stands before. */
+export function isSaidOfAnother(around: Surroundings, first: number): boolean {
+  let at = first - 1;
+  while (/^(is|at|about|around|now|=|:|nearly|almost|maybe)$/.test(wordOf(around, at))) at--;
+  return (
+    at < first - 1 &&
+    /^(flowering|germination|emergence|maturity|survival|humidity|shade)$/.test(wordOf(around, at))
+  );
+}

@@ -2,8 +2,8 @@
 import { type PhraseTree, phrasesAt, type Readable } from '../engine/phrase-tree.ts';
 import type { PlotNamed } from '../record.ts';
 import type { Token } from '../text.ts';
-import { isCountNotPlot, isPartOfOtherWords } from './plain-words.ts';
 import { markRoles } from './passing-mention.ts';
+import { isCountNotPlot, isPartOfOtherWords } from './plain-words.ts';
 import { type PlotMeant, plotTree } from './plot-tree.ts';
 
 export interface PlotFound {
@@ -202,7 +202,13 @@ function join({ tokens }: Words, found: PlotFound[], order: string[]): PlotFound
       before.codes.join() === one.codes.join()
     )
       out[out.length - 1] = { ...before, last: one.last };
-    else if (before && between.length === 0 && before.said === 'number' && one.said === 'number' && !opensAnew(tokens, before, one))
+    else if (
+      before &&
+      between.length === 0 &&
+      before.said === 'number' &&
+      one.said === 'number' &&
+      !opensAnew(tokens, before, one)
+    )
       out[out.length - 1] = {
         ...before,
         last: one.last,
@@ -211,7 +217,12 @@ function join({ tokens }: Words, found: PlotFound[], order: string[]): PlotFound
       };
     else if (before && isSameAgain(between) && before.codes.join() === one.codes.join())
       out[out.length - 1] = { ...before, last: one.last };
-    else if (before && isList(between) && !isNewClause(tokens, one, between) && !(before.said === 'group' && between.includes(',')))
+    else if (
+      before &&
+      isList(between) &&
+      !isNewClause(tokens, one, between) &&
+      !(before.said === 'group' && between.includes(','))
+    )
       out[out.length - 1] = {
         ...before,
         last: one.last,

@@ -42,7 +42,8 @@ export function isCountNotPlot(
   if (/'s$/.test(tokens[last]!.lower)) return false;
   if (/^(ain't|ain|isn't|wasn't|doesn't|dont|don't|stands|looks|gets|got|needs)$/.test(nextWord))
     return false;
-  if (previous === 'than' && !isUnit(tokens, following, last)) return /^(more|less|fewer|greater|other)$/.test(tokens[at - 2]?.lower ?? '');
+  if (previous === 'than' && !isUnit(tokens, following, last))
+    return /^(more|less|fewer|greater|other)$/.test(tokens[at - 2]?.lower ?? '');
   const listed = before && before.said === 'number' && isListed(tokens, before.last, at);
   if (listed && !isUnit(tokens, following, last)) return false;
   if (
@@ -60,7 +61,12 @@ export function isCountNotPlot(
       (digits < 3 && !opens(tokens, at) && !/^(on|in|at|both)$/.test(previous))
     );
   }
-  if (nextWord === 'at' && opens(tokens, at) && STAGE_NEXT.test(tokens[following[following[last]!]!]?.lower ?? '')) return false;
+  if (
+    nextWord === 'at' &&
+    opens(tokens, at) &&
+    STAGE_NEXT.test(tokens[following[following[last]!]!]?.lower ?? '')
+  )
+    return false;
   if (isUnit(tokens, following, last) && !(nextWord === 'no' || nextWord === 'out'))
     return (
       digits < 3 ||
@@ -73,7 +79,8 @@ export function isCountNotPlot(
 }
 
 /** `41 at flower`: nobody counts anything at a stage. */
-const STAGE_NEXT = /^(flower|flowering|boot|booting|heading|milk|dough|pi|panicle|tillering|jointing|maturity|full|soft|hard|early|late|mid|max)$/;
+const STAGE_NEXT =
+  /^(flower|flowering|boot|booting|heading|milk|dough|pi|panicle|tillering|jointing|maturity|full|soft|hard|early|late|mid|max)$/;
 
 const isListed = (tokens: Token[], from: number, at: number): boolean => {
   const between = tokens.slice(from + 1, at).map(({ lower }) => lower);

@@ -13,7 +13,10 @@ interface Meaning {
   more: boolean;
 }
 const TREE = emptyTree<Meaning>();
-const OPEN: Readonly<Record<'more' | 'less', Meaning>> = { more: { attribute: 'vigour', more: true }, less: { attribute: 'vigour', more: false } };
+const OPEN: Readonly<Record<'more' | 'less', Meaning>> = {
+  more: { attribute: 'vigour', more: true },
+  less: { attribute: 'vigour', more: false },
+};
 for (const { attribute, more, less } of COMPARATIVES) {
   addPhrases(TREE, more.replaceAll(/ \.\.\d\?/g, ''), { attribute, more: true });
   addPhrases(TREE, less.replaceAll(/ \.\.\d\?/g, ''), { attribute, more: false });
@@ -75,7 +78,8 @@ function compare(
 function meantOf(passage: Passage, first: number, last: number, meanings: Meaning[]): Meaning | null {
   const meaning = meanings[0]!;
   const needsThing = meaning === OPEN.more || meaning === OPEN.less;
-  if (first !== last || !ABOUT_ANYTHING.test(passage.tokens[first]!.lower)) return needsThing ? null : meaning;
+  if (first !== last || !ABOUT_ANYTHING.test(passage.tokens[first]!.lower))
+    return needsThing ? null : meaning;
   const thing = thingBeside(passage, first);
   if (thing) return { attribute: thing, more: meaning.more };
   return needsThing ? null : meaning;
@@ -109,21 +113,39 @@ function otherPlot(passage: Passage, first: number, last: number): Other | null 
       linked = true;
     if (plot && /^(behind|ahead)$/.test(passage.tokens[last]!.lower))
       return { codes: plot.codes, last: plot.last };
-    if (plot && !linked && (!thanBehind(passage, plot.last) || plot.codes.length > 1)) return isPredicate(passage, first, last) ? pairedPlot(passage, first, last) : null;
+    if (plot && !linked && (!thanBehind(passage, plot.last) || plot.codes.length > 1))
+      return isPredicate(passage, first, last) ? pairedPlot(passage, first, last) : null;
   }
   if (isOfTheTwo(passage, last)) return pairedPlot(passage, first, last);
-  return (isPair(passage, first, last) ? earlierPlot(passage, first, last) : null) ?? (isPredicate(passage, first, last) ? pairedPlot(passage, first, last) : null);
+  return (
+    (isPair(passage, first, last) ? earlierPlot(passage, first, last) : null) ??
+    (isPredicate(passage, first, last) ? pairedPlot(passage, first, last) : null)
+  );
 }
 
 const isOfTheTwo = (passage: Passage, last: number): boolean =>
-  passage.tokens.slice(last + 1, last + 4).map(({ lower }) => lower).join(' ') === 'of the two';
+  passage.tokens
+    .slice(last + 1, last + 4)
+    .map(({ lower }) => lower)
+    .join(' ') === 'of the two';
 
 /** `R2 is greener`, `its straw being weaker`, where two plots and no third are spoken of; not `it is better now`. */
 function isPredicate(passage: Passage, first: number, last: number): boolean {
   const word = passage.tokens[first]!.lower;
-  if (/^(better|worse|faster|smaller|bigger|slower|later|sooner|quicker|ahead|behind)$/.test(word) && first === last && !thingBeside(passage, first)) return false;
+  if (
+    /^(better|worse|faster|smaller|bigger|slower|later|sooner|quicker|ahead|behind)$/.test(word) &&
+    first === last &&
+    !thingBeside(passage, first)
+  )
+    return false;
   if (/^(now|since|again|than|every|each)$/.test(passage.tokens[last + 1]?.lower ?? '')) return false;
-  return [1, 2, 3].some((back) => /^(is|are|was|were|being|looks?|stands?|has|have|also|seems?|came|'s)$|'s$/.test(passage.tokens[first - back]?.lower ?? '')) && !/^(getting|get|gets|got|still)$/.test(passage.tokens[first - 1]?.lower ?? '');
+  return (
+    [1, 2, 3].some((back) =>
+      /^(is|are|was|were|being|looks?|stands?|has|have|also|seems?|came|'s)$|'s$/.test(
+        passage.tokens[first - back]?.lower ?? '',
+      ),
+    ) && !/^(getting|get|gets|got|still)$/.test(passage.tokens[first - 1]?.lower ?? '')
+  );
 }
 
 const NEAR = 40;

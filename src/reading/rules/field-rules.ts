@@ -1,4 +1,4 @@
-/** Stages, ages, plots not looked at, changes for a later season. */
+/** Crop stages that a note states, current or near; a stage named only as a point in time is none. */
 
 import { type Passage, wallBetween } from '../engine/passage.ts';
 import { addPhrases, emptyTree, phrasesAt } from '../engine/phrase-tree.ts';
@@ -7,7 +7,7 @@ import { FAMILIES } from '../lexicon/families.ts';
 import { NOT_A_STAGE_AFTER, NOT_A_STAGE_BEFORE, OVER_AFTER, OVER_BEFORE } from '../lexicon/stage-context.ts';
 import { NEAR_AFTER, NEAR_BEFORE, STAGE_WORDS, type StageRow } from '../lexicon/stages.ts';
 import { plotsOf } from '../plots/settle-plots.ts';
-import type { AgeMention, StageMention } from './mentions.ts';
+import type { StageMention } from './mentions.ts';
 
 const STAGES = emptyTree<StageRow>();
 for (const row of STAGE_WORDS) addPhrases(STAGES, row.words, row);
@@ -52,8 +52,13 @@ export function findStages(passage: Passage): StageMention[] {
 /** `sprangletop headed out`, `an eclipta in flower`: the weed's stage, not the crop's. */
 function isOfWeed(passage: Passage, first: number): boolean {
   for (let at = first - 1; at >= Math.max(0, first - 6) && passage.walls[at + 1]! === 0; at--) {
-    if (passage.plotOver[at] || /^(rice|crop|no|not|off|before|after)$/.test(passage.tokens[at]!.lower)) return false;
-    if (phrasesAt(FAMILIES.weed, passage, at).length > 0 && !/^(weeding|weeded)$/.test(passage.tokens[at]!.lower)) return true;
+    if (passage.plotOver[at] || /^(rice|crop|no|not|off|before|after)$/.test(passage.tokens[at]!.lower))
+      return false;
+    if (
+      phrasesAt(FAMILIES.weed, passage, at).length > 0 &&
+      !/^(weeding|weeded)$/.test(passage.tokens[at]!.lower)
+    )
+      return true;
   }
   return false;
 }
@@ -62,10 +67,24 @@ function isOfWeed(passage: Passage, first: number): boolean {
 function withYoungPanicles(passage: Passage, found: StageMention[]): StageMention[] {
   const out = [...found];
   for (const number of passage.numbers) {
-    if (number.value > 6 || !/^(mm|millimetres?|millimeters?|mil|mils)$/.test(passage.tokens[number.last + 1]?.lower ?? '')) continue;
+    if (
+      number.value > 6 ||
+      !/^(mm|millimetres?|millimeters?|mil|mils)$/.test(passage.tokens[number.last + 1]?.lower ?? '')
+    )
+      continue;
     const panicle = panicleNear(passage, number.first);
-    if (panicle >= 0 && !out.some(({ stage, first }) => stage === 'panicle_initiation' && Math.abs(first - panicle) < 12))
-      out.push({ is: 'stage', stage: 'panicle_initiation', near: false, first: panicle, last: number.last + 1, rule: 'stage-young-panicle' });
+    if (
+      panicle >= 0 &&
+      !out.some(({ stage, first }) => stage === 'panicle_initiation' && Math.abs(first - panicle) < 12)
+    )
+      out.push({
+        is: 'stage',
+        stage: 'panicle_initiation',
+        near: false,
+        first: panicle,
+        last: number.last + 1,
+        rule: 'stage-young-panicle',
+      });
   }
   return out.sort((a, b) => a.first - b.first);
 }
@@ -84,7 +103,8 @@ function withSameAgain(passage: Passage, found: StageMention[]): StageMention[] 
     const almost = almostThere(passage, at);
     if (almost >= 0) {
       const stage = within(found, at - 60, at).findLast(({ last }) => last < at);
-      if (stage && plotsDiffer(passage, stage.first, at)) out.push({ ...stage, near: true, first: at, last: almost, rule: 'stage-almost-there' });
+      if (stage && plotsDiffer(passage, stage.first, at))
+        out.push({ ...stage, near: true, first: at, last: almost, rule: 'stage-almost-there' });
       continue;
     }
     const again =
@@ -104,7 +124,8 @@ function almostThere(passage: Passage, at: number): number {
   const next = /^(quite|yet|to)$/.test(passage.tokens[at + 1]?.lower ?? '') ? at + 2 : at + 1;
   return passage.tokens[next]?.lower === 'there' ? next : -1;
 }
-const plotsDiffer = (passage: Passage, a: number, b: number): boolean => plotsOf(passage, a, a).codes.join() !== plotsOf(passage, b, b).codes.join();
+const plotsDiffer = (passage: Passage, a: number, b: number): boolean =>
+  plotsOf(passage, a, a).codes.join() !== plotsOf(passage, b, b).codes.join();
 
 /** `topdress at panicle initiation` is a time; `the plot is at panicle initiation` is not. */
 const isInTime = (passage: Passage, first: number, last: number): boolean =>
@@ -175,114 +196,3 @@ function standsAsStage(passage: Passage, first: number, last: number, stage: str
 
 const isNear = (passage: Passage, first: number, last: number, _stage: string): boolean =>
   endsJustBefore(passage, BEFORE, first, 1) || startsJustAfter(passage, AFTER, last, 0);
-
-const SINCE: readonly { words: string; since: AgeMention['since'] | 'planting' }[] = [
-  {
-    words:
-      'dat, d a t, dap, days? after|from|since|past|post transplant|transplanting|transplanted|tp, days? after the? transplant|transplanting, from|since transplant|transplanting, after transplant|transplanting|transplanted|tp, post transplanting, dee ay tee, d after transplanting, since transplanted, since it was transplanted, in the field since transplanting, since we transplanted, after it was transplanted, after|since|from transplant',
-    since: 'transplanting',
-  },
-  {
-    words:
-      'das, d a s, after seed|seeding|sowing|sown|drilling|emergence|sewing, from|since seeding|sowing|seeded|sown|drilling, dee ay ess, post seeding|sowing, since it was sown|seeded|drilled, after drill, since drilled, after it was sown, dee a s, after|since we|they|i drilled|sowed|seeded|drill|sow|seed it?, after the sowing|seeding|drilling',
-    since: 'sowing',
-  },
-  {
-    words:
-      'after planting|planted|plant, since planting|planted, from planting, old, post planting, after we planted, in the ground, since it was planted',
-    since: 'planting',
-  },
-];
-const SINCE_TREE = emptyTree<AgeMention['since'] | 'planting'>();
-for (const { words, since } of SINCE) addPhrases(SINCE_TREE, words.replaceAll('days? ', ''), since);
-
-/** A number, a unit of days or weeks, and what it counts from; or `27 days in the field` beside a date of planting. */
-export function findAges(passage: Passage): AgeMention[] {
-  const found: AgeMention[] = [];
-  for (const number of passage.numbers) {
-    if (number.form !== 'cardinal' || number.value <= 0 || number.value > 200) continue;
-    const age = ageFrom(passage, number);
-    if (age && !isPlanned(passage, age)) found.push(age);
-  }
-  return found;
-}
-
-function ageFrom(passage: Passage, number: Passage['numbers'][number]): AgeMention | null {
-  let at = passage.following[number.last]!;
-  const unit = passage.tokens[at]?.lower ?? '';
-  const perUnit = /^(week|weeks|wk|wks)$/.test(unit) ? 7 : 1;
-  const hasUnit =
-    /^(day|days|d|week|weeks|wk|wks|dys)$/.test(unit) &&
-    !(unit === 'd' && passage.tokens[at + 1]?.lower === 'a');
-  if (hasUnit) at = passage.following[at]!;
-  for (let skip = 0; skip < 3 && at < passage.tokens.length; skip++) {
-    const hit = phrasesAt(SINCE_TREE, passage, at)[0];
-    if (hit) {
-      const since = hit.meanings[0]!;
-      const abbreviated = /^(dat|das|dap|d|dee)$/.test(passage.tokens[at]!.lower);
-      if (!hasUnit && !abbreviated) return null;
-      if (since === 'planting' && passage.tokens[at]!.lower === 'old' && !aboutCrop(passage, number.first))
-        return null;
-      return {
-        is: 'age',
-        days: number.value * perUnit,
-        since: since === 'planting' ? (isSown(passage, number.first) ? 'sowing' : 'transplanting') : since,
-        first: number.first,
-        last: hit.last,
-        rule: `age-${since}`,
-      };
-    }
-    if (!hasUnit || !/^(now|old|already|today|,|in)$/.test(passage.tokens[at]!.lower)) break;
-    at = passage.following[at]!;
-  }
-  return hasUnit ? ageInField(passage, number, at, perUnit) : null;
-}
-
-/** `transplanted on 2 January and therefore 27 days in the field`. */
-function ageInField(
-  passage: Passage,
-  number: Passage['numbers'][number],
-  at: number,
-  perUnit: number,
-): AgeMention | null {
-  if (
-    passage.tokens[at]?.lower !== 'in' ||
-    passage.tokens[at + 1]?.lower !== 'the' ||
-    !/^(field|ground|water|paddy)$/.test(passage.tokens[at + 2]?.lower ?? '')
-  )
-    return null;
-  return {
-    is: 'age',
-    days: number.value * perUnit,
-    since: 'transplanting',
-    first: number.first,
-    last: at + 2,
-    rule: 'age-in-the-field',
-  };
-}
-
-const aboutCrop = (passage: Passage, at: number): boolean => {
-  for (let near = Math.max(0, at - 4); near < at; near++)
-    if (/^(rice|crop|stand|plot|it|it's)$/.test(passage.tokens[near]!.lower)) return true;
-  return false;
-};
-const isSown = (passage: Passage, at: number): boolean => {
-  for (let near = Math.max(0, at - 12); near < at + 12 && near < passage.tokens.length; near++)
-    if (/^(seeded|drilled|sown|drill|direct-seeded|broadcast)$/.test(passage.tokens[near]!.lower))
-      return true;
-  return false;
-};
-
-/** `granule 5 days after transplanting`, `ducks go in 21 days after transplanting`: a time for work, no age. */
-const isPlanned = (passage: Passage, age: AgeMention): boolean => {
-  for (let near = age.first - 1; near >= Math.max(0, age.first - 9); near--) {
-    if (passage.walls[near + 1]! >= 2) return false;
-    if (
-      /^(plan|go|goes|spray|apply|granule|herbicide|urea|topdress|weed|will|count|drain|replant|put|until|due|at)$/.test(
-        passage.tokens[near]!.lower,
-      )
-    )
-      return !/^at$/.test(passage.tokens[near]!.lower);
-  }
-  return false;
-};

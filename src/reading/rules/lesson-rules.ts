@@ -24,7 +24,9 @@ export function findLessons(passage: Passage): LessonMention[] {
     if (last < 0 || (found.at(-1)?.last ?? -1) >= at) continue;
     const numbered = isHeading(passage, last) ? numberedBehind(passage, colonBehind(passage, last)) : [];
     if (numbered.length > 0) found.push(...numbered);
-    else for (const lesson of byPlot(passage, around(passage, at, last))) if (lesson.last - lesson.first >= 3) found.push(lesson);
+    else
+      for (const lesson of byPlot(passage, around(passage, at, last)))
+        if (lesson.last - lesson.first >= 3) found.push(lesson);
   }
   return found;
 }
@@ -35,7 +37,10 @@ function lessonWordsEnd(passage: Passage, at: number): number {
   if (hit) return hit.last;
   const word = passage.tokens[at]!.lower;
   const year = /^20\d\d$/.test(word) ? Number(word) - Number(passage.note.observedAt.slice(0, 4)) : 0;
-  return (year === 1 || year === 2) && (/^(for|in|4|note)$/.test(passage.tokens[at - 1]?.lower ?? '') || /^[:=]$/.test(passage.tokens[at + 1]?.text ?? '')) && !passage.timeAt[at]
+  return (year === 1 || year === 2) &&
+    (/^(for|in|4|note)$/.test(passage.tokens[at - 1]?.lower ?? '') ||
+      /^[:=]$/.test(passage.tokens[at + 1]?.text ?? '')) &&
+    !passage.timeAt[at]
     ? at
     : -1;
 }
@@ -47,7 +52,12 @@ function around(passage: Passage, at: number, hitLast: number): LessonMention {
   let first = at;
   const carries = last - hitLast >= 3;
   if (!carries)
-    while (first > 0 && passage.walls[first]! < 3 && at - first < 22 && passage.plotAt[first - 1] === undefined)
+    while (
+      first > 0 &&
+      passage.walls[first]! < 3 &&
+      at - first < 22 &&
+      passage.plotAt[first - 1] === undefined
+    )
       first--;
   while (last > first && passage.tokens[last]!.kind === 'mark') last--;
   if (!carries && first > 0 && passage.plotAt[first - 1]) first--;
@@ -56,19 +66,27 @@ function around(passage: Passage, at: number, hitLast: number): LessonMention {
 
 /** `For next boro the low plot 10 days earlier, and in the drum plot less seed`: two lessons. */
 function byPlot(passage: Passage, lesson: LessonMention): LessonMention[] {
-  const plots = within(passage.plots, lesson.first, lesson.last).filter(({ role, last }) => role === 'subject' && last <= lesson.last);
+  const plots = within(passage.plots, lesson.first, lesson.last).filter(
+    ({ role, last }) => role === 'subject' && last <= lesson.last,
+  );
   const cuts = plots.slice(1).flatMap((plot, index) => {
     const before = plots[index]!;
     for (let at = plot.first; at > before.last; at--)
-      if (passage.walls[at]! >= 1 || /^(and|n|&)$/.test(passage.tokens[at]!.lower)) return plot.codes.join() === before.codes.join() ? [] : [at];
+      if (passage.walls[at]! >= 1 || /^(and|n|&)$/.test(passage.tokens[at]!.lower))
+        return plot.codes.join() === before.codes.join() ? [] : [at];
     return [];
   });
   const starts = [lesson.first, ...cuts];
-  return starts.map((first, index) => ({ ...lesson, first, last: (starts[index + 1] ?? lesson.last + 1) - 1 }));
+  return starts.map((first, index) => ({
+    ...lesson,
+    first,
+    last: (starts[index + 1] ?? lesson.last + 1) - 1,
+  }));
 }
 
 const isHeading = (passage: Passage, last: number): boolean =>
-  /^lessons?$/.test(passage.tokens[last]!.lower) && passage.tokens.slice(last + 1, last + 5).some(({ text }) => text === ':');
+  /^lessons?$/.test(passage.tokens[last]!.lower) &&
+  passage.tokens.slice(last + 1, last + 5).some(({ text }) => text === ':');
 
 function colonBehind(passage: Passage, last: number): number {
   let at = last;
@@ -81,10 +99,15 @@ function numberedBehind(passage: Passage, last: number): LessonMention[] {
   const found: LessonMention[] = [];
   let first = last + 1;
   while (first < passage.tokens.length && passage.tokens[first]!.kind === 'mark') first++;
-  while (first < passage.tokens.length && passage.tokens[first]!.kind === 'number' && passage.tokens[first + 1]?.kind === 'mark') {
+  while (
+    first < passage.tokens.length &&
+    passage.tokens[first]!.kind === 'number' &&
+    passage.tokens[first + 1]?.kind === 'mark'
+  ) {
     let end = first;
     while (end + 1 < passage.tokens.length && passage.walls[end + 1]! < 3) end++;
-    if (within(passage.plots, first, end).length > 0) found.push({ is: 'lesson', first: first + 2, last: end, rule: 'later-season' });
+    if (within(passage.plots, first, end).length > 0)
+      found.push({ is: 'lesson', first: first + 2, last: end, rule: 'later-season' });
     first = end + 1;
     while (first < passage.tokens.length && passage.tokens[first]!.kind === 'mark') first++;
   }

@@ -8,7 +8,14 @@ describe('places.md', () => {
     '%s  %s',
     (at, words, where) => {
       const plots = [{ code: 'B1', names: [] }];
-      const { record } = readNote({ id: 'row', observedAt: '2031-03-14T07:00', plots, plot: 'B1', channel: 'typed', text: words });
+      const { record } = readNote({
+        id: 'row',
+        observedAt: '2031-03-14T07:00',
+        plots,
+        plot: 'B1',
+        channel: 'typed',
+        text: words,
+      });
       expect(record.findings.map((finding) => finding.where ?? 'none')[0], at).toBe(where);
     },
   );
