@@ -8,8 +8,8 @@ import { hear } from './hear/hear.ts';
 import { eventReader } from './lexicon/events.ts';
 import { findMeasurements } from './measurements/find-measurements.ts';
 import { emptyRecord, type FarmWords, NO_FARM_WORDS, type NoteToRead, type Reading } from './record.ts';
-import { findComparisons } from './rules/comparison-rules.ts';
 import { findAges } from './rules/age-rules.ts';
+import { findComparisons } from './rules/comparison-rules.ts';
 import { findStages } from './rules/field-rules.ts';
 import { findWork } from './rules/find-work.ts';
 import { findProblems } from './rules/finding-rules.ts';
@@ -40,7 +40,10 @@ export function readNote(note: NoteToRead, farmWords: FarmWords = NO_FARM_WORDS)
   const comparisons = outside(findComparisons(passage), lessons);
   const problems = withNones(
     passage,
-    withTopics(passage, withoutSymptoms(passage, withoutCompared(outside(findProblems(passage), unvisited), comparisons))),
+    withTopics(
+      passage,
+      withoutSymptoms(passage, withoutCompared(outside(findProblems(passage), unvisited), comparisons)),
+    ),
   );
   const work = findWork(passage, unvisited, stages, problems, ages);
   const cues = findCues(passage);
@@ -67,5 +70,10 @@ export function readNote(note: NoteToRead, farmWords: FarmWords = NO_FARM_WORDS)
 }
 
 /** What stands in the words for something else (`for lack of time`, `a week later next year`) is no fact of its own. */
-const outside = <One extends { first: number; last: number }>(found: One[], spans: readonly { first: number; last: number }[]): One[] =>
-  spans.length === 0 ? found : found.filter(({ first, last }) => !spans.some((span) => first >= span.first && last <= span.last));
+const outside = <One extends { first: number; last: number }>(
+  found: One[],
+  spans: readonly { first: number; last: number }[],
+): One[] =>
+  spans.length === 0
+    ? found
+    : found.filter(({ first, last }) => !spans.some((span) => first >= span.first && last <= span.last));

@@ -56,7 +56,13 @@ function linkAt(passage: Passage, at: number, links: typeof LINKS, mention: Find
   const hit = phrasesAt(links, passage, at)[0];
   if (!hit) return null;
   const first = passage.tokens[hit.last + 1]?.kind === 'mark' ? hit.last + 2 : hit.last + 1;
-  if (first >= passage.tokens.length || passage.walls[first] === 3 || passage.walls[hit.last + 1] === 3 || passage.timeAt[at]) return null;
+  if (
+    first >= passage.tokens.length ||
+    passage.walls[first] === 3 ||
+    passage.walls[hit.last + 1] === 3 ||
+    passage.timeAt[at]
+  )
+    return null;
   if (isNoCause(passage, at, first, mention)) return null;
   const kind = hit.meanings[0]!;
   let last = first;
@@ -73,9 +79,19 @@ function isNoCause(passage: Passage, at: number, first: number, mention: Finding
   if (passage.plotOver[first] || passage.timeAt[first]) return true;
   if (link === 'after' && !/^(lodging|weather_damage|seepage|flooded)$/.test(mention.kind)) return true;
   if (link !== 'from' && link !== 'since') return false;
-  if (passage.numberAt[first] || /^(that|this|there|here|now|then|day|where|what|when|inside|outside|today|yesterday|\d.*)$/.test(next)) return true;
-  const words = passage.tokens.slice(first, first + 4).map(({ lower }) => lower).join(' ');
-  return /\b(side|end|corner|bund|levee|edge|inlet|middle|road|nursery|traps?|spray|netting)\b/.test(words) && mention.kind !== 'nutrient';
+  if (
+    passage.numberAt[first] ||
+    /^(that|this|there|here|now|then|day|where|what|when|inside|outside|today|yesterday|\d.*)$/.test(next)
+  )
+    return true;
+  const words = passage.tokens
+    .slice(first, first + 4)
+    .map(({ lower }) => lower)
+    .join(' ');
+  return (
+    /\b(side|end|corner|bund|levee|edge|inlet|middle|road|nursery|traps?|spray|netting)\b/.test(words) &&
+    mention.kind !== 'nutrient'
+  );
 }
 
 const endsCause = (passage: Passage, at: number, mention: FindingMention): boolean =>

@@ -85,9 +85,15 @@ const isCapital = (passage: Passage, at: number): boolean =>
 /** A capital within a sentence, or a word that nothing else explains after `ask`, `tell` or before `will`. */
 function isName(passage: Passage, at: number, plain: string): boolean {
   const token = passage.tokens[at];
-  if (!token || token.kind !== 'word' || NOT_NAMES.has(plain) || plain.length < 2 || /(ing|ed)$/.test(plain)) return false;
+  if (token?.kind !== 'word' || NOT_NAMES.has(plain) || plain.length < 2 || /(ing|ed)$/.test(plain))
+    return false;
   const opensSentence = at === 0 || passage.walls[at]! >= 3;
-  if (isCapital(passage, at) && (!opensSentence || /^(will|to|is|has|checks|opens|comes|and|can|,|i|says)$/.test(passage.tokens[at + 1]?.lower ?? ''))) return true;
+  if (
+    isCapital(passage, at) &&
+    (!opensSentence ||
+      /^(will|to|is|has|checks|opens|comes|and|can|,|i|says)$/.test(passage.tokens[at + 1]?.lower ?? ''))
+  )
+    return true;
   const before = passage.tokens[at - 1]?.lower ?? '';
   const next = passage.tokens[at + 1]?.lower ?? '';
   const asked = /^(ask|asked|tell|told|have|get|call|inform|warn|remind)$/.test(before);

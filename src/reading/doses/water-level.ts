@@ -98,7 +98,8 @@ interface Lead {
 /** The watering verb before the figure in its clause, if water is what it moves. */
 function leadingVerb(tokens: Token[], number: NumberFound): Lead | null {
   let water =
-    tokens[number.last + 2]?.lower === 'water' || (tokens[number.last + 2]?.lower === 'of' && tokens[number.last + 3]?.lower === 'water');
+    tokens[number.last + 2]?.lower === 'water' ||
+    (tokens[number.last + 2]?.lower === 'of' && tokens[number.last + 3]?.lower === 'water');
   let named = water;
   const toldLevel =
     /^(to|at|upto|till|until)$/.test(tokens[number.first - 1]?.lower ?? '') ||

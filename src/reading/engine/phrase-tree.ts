@@ -32,8 +32,8 @@ function addSlots<Meaning>(
   const optional = slot.endsWith('?') && slot.length > 1;
   if (optional) addSlots(tree, slots, at + 1, meaning, some);
   for (const word of (optional ? slot.slice(0, -1) : slot).split('|')) {
-    let branch = tree.next.get(word);
-    if (!branch) tree.next.set(word, (branch = emptyTree()));
+    const branch = tree.next.get(word) ?? emptyTree();
+    tree.next.set(word, branch);
     addSlots(branch, slots, at + 1, meaning, true);
   }
 }

@@ -150,7 +150,8 @@ export const PROBLEMS: readonly ProblemRow[] = [
   {
     kind: 'insects',
     taxon: 'rice_bug',
-    words: 'rice bug, walang sangit, ear bug, earhead bug, ear head bug, gandhi bug, gundhi bug, ricebug, leptocorisa, walang sangit, sangit',
+    words:
+      'rice bug, walang sangit, ear bug, earhead bug, ear head bug, gandhi bug, gundhi bug, ricebug, leptocorisa, walang sangit, sangit',
   },
   { kind: 'insects', taxon: 'hispa', words: 'hispa, rice hispa' },
   {

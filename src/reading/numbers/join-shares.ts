@@ -50,7 +50,8 @@ function isShare(tokens: Token[], part: NumberFound, whole: NumberFound): boolea
 const isCountedOn = (tokens: Token[], part: NumberFound, whole: NumberFound, at: number): boolean =>
   whole.value >= 10 &&
   part.value < whole.value &&
-  (WHOLE_THINGS.has(tokens[whole.last + 1]?.lower ?? '') || (at > part.last + 1 && COUNTED_THINGS.has(tokens[at - 1]?.lower ?? '')));
+  (WHOLE_THINGS.has(tokens[whole.last + 1]?.lower ?? '') ||
+    (at > part.last + 1 && COUNTED_THINGS.has(tokens[at - 1]?.lower ?? '')));
 
 export const WHOLE_THINGS = new Set(['hill', 'hills', 'tillers', 'plants', 'panicles', 'stools', 'clumps']);
 const BETWEEN_REVERSED = new Set([

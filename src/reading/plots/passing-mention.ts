@@ -57,7 +57,7 @@ export function markRoles(tokens: Token[], found: PlotFound[]): PlotFound[] {
     let at = one.first - 1;
     while (['the', 'that', 'our', 'those'].includes(tokens[at]?.lower ?? '')) at--;
     const word = tokens[at]?.lower ?? '';
-    const behindThan = [1, 2, 3, 4].some(
+    const _behindThan = [1, 2, 3, 4].some(
       (back) =>
         tokens[one.first - back]?.lower === 'than' &&
         tokens.slice(one.first - back, one.first).every(({ kind }) => kind === 'word'),

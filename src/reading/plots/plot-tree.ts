@@ -203,8 +203,8 @@ const variantsOf = (word: string): string[] => {
 };
 
 const branch = (tree: PhraseTree<PlotMeant>, word: string): PhraseTree<PlotMeant> => {
-  let next = tree.next.get(word);
-  if (!next) tree.next.set(word, (next = emptyTree()));
+  const next = tree.next.get(word) ?? emptyTree<PlotMeant>();
+  tree.next.set(word, next);
   return next;
 };
 

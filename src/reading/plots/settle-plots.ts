@@ -44,8 +44,10 @@ function around(passage: Passage, place: number): { subject: PlotFound | null; n
 
 const SUBJECTS = new WeakMap<Passage, PlotFound[]>();
 function subjectsOf(passage: Passage): PlotFound[] {
-  let subjects = SUBJECTS.get(passage);
-  if (!subjects) SUBJECTS.set(passage, (subjects = passage.plots.filter(({ role }) => role === 'subject')));
+  const known = SUBJECTS.get(passage);
+  if (known) return known;
+  const subjects = passage.plots.filter(({ role }) => role === 'subject');
+  SUBJECTS.set(passage, subjects);
   return subjects;
 }
 

@@ -23,7 +23,12 @@ function problemAt(passage: Passage, at: number): FindingMention | null {
   if (passage.plotOver[at]) return null;
   for (const { last, meanings } of phrasesAt(TREE, passage, at)) {
     const row = meanings.find(({ taxon }) => taxon) ?? meanings[0]!;
-    if (last === at && /^(gas|bb)$/.test(passage.tokens[at]!.lower) && passage.tokens[at]!.text !== passage.tokens[at]!.text.toUpperCase()) continue;
+    if (
+      last === at &&
+      /^(gas|bb)$/.test(passage.tokens[at]!.lower) &&
+      passage.tokens[at]!.text !== passage.tokens[at]!.text.toUpperCase()
+    )
+      continue;
     if (passage.plotOver[last] || crossesSentence(passage, at, last)) continue;
     return {
       is: 'finding',

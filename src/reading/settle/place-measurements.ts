@@ -14,7 +14,7 @@ export function placeMeasurements(passage: Passage, settled: Settled): Laid[] {
   for (let index = 0; index < kept.length; index++) {
     const row = rowFrom(kept, index, passage);
     const plots = plotsOfFigure(passage, kept[index]!, row.length === 1);
-    const spread = spreadOver(passage, settled, row, plots);
+    const spread = spreadOver(settled, row, plots);
     for (const [at, one] of row.entries()) {
       const where = whereOfFigure(passage, kept, index + at, settled);
       laid.push(measured(one, spread?.[at] ?? plotsOfFigure(passage, one, row.length === 1), where));
@@ -54,12 +54,7 @@ function rowFrom(all: readonly MeasurementFound[], index: number, passage: Passa
   return row;
 }
 
-function spreadOver(
-  passage: Passage,
-  settled: Settled,
-  row: readonly MeasurementFound[],
-  plots: PlotsOf,
-): PlotsOf[] | null {
+function spreadOver(settled: Settled, row: readonly MeasurementFound[], plots: PlotsOf): PlotsOf[] | null {
   if (row.length < 2) return null;
   if (plots.codes.length === row.length)
     return plots.codes.map((code) => ({ codes: [code], how: 'in the order named', found: plots.found }));

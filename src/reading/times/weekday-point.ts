@@ -77,7 +77,9 @@ const DAY_BEFORE = new Set(
   ),
 );
 const DAY_AFTER = new Set(
-  'last morning am pm night evening eve afternoon latest or at and to w with if when once unless then'.split(' '),
+  'last morning am pm night evening eve afternoon latest or at and to w with if when once unless then'.split(
+    ' ',
+  ),
 );
 const NOT_A_DAY_BEFORE = new Set(
   'the full in has have had it was i he she water they we we get getting bright hot direct'.split(' '),
@@ -89,7 +91,7 @@ function isDayHere(context: TimeContext, lead: Lead): boolean {
   if (DAY_BEFORE.has(before)) return true;
   if (NOT_A_DAY_BEFORE.has(before)) return false;
   const next = context.tokens[lead.name + 1];
-  return !next || next.kind !== 'word' || DAY_AFTER.has(next.lower);
+  return next?.kind !== 'word' || DAY_AFTER.has(next.lower);
 }
 
 function withTail(context: TimeContext, lead: Lead, weekday: number, end: number): Point {
