@@ -97,8 +97,10 @@ describe('Every page', () => {
     const errors: string[] = [];
     page.on('console', (line) => line.type() === 'error' && errors.push(line.text()));
     page.on('pageerror', (error) => errors.push(String(error)));
+    // These two answer 404 in words, which a browser puts into its log by itself.
+    const unknown = ['unknown', 'handed-on-ended'];
     for (const [name, path] of Object.entries(pages))
-      if (name !== 'unknown') await page.goto(server.url + path);
+      if (!unknown.includes(name)) await page.goto(server.url + path);
     expect(errors).toEqual([]);
   });
 });
