@@ -2,8 +2,15 @@
 import { sql } from 'kysely';
 import { cropAge, expectedStages } from '../plots/expected-stages.ts';
 import { type Strip, seasonStrip } from '../plots/season-strip.ts';
-import { FINDING_KINDS, type FindingKind, type Span, type Stage } from '../reading/record.ts';
-import { STAGE_WORDS } from '../reading/say-fact.ts';
+import {
+  type ActionFact,
+  type Fact,
+  FINDING_KINDS,
+  type FindingKind,
+  type Span,
+  type Stage,
+} from '../reading/record.ts';
+import { STAGE_WORDS, sayFact } from '../reading/say-fact.ts';
 import { factsOfNotes } from '../storage/note-rows.ts';
 import type { Db } from '../storage/open-store.ts';
 import { photosOfNotes } from '../storage/photo-rows.ts';
@@ -184,49 +191,45 @@ async function problemCounts(db: Db, code: string): Promise<Story['problems']> {
     .sort((a, b) => b.count - a.count);
 }
 
+/** What the strip draws: each thing once a day, however often it was written down. */
 async function stripOf(db: Db, plot: Plot, today: string): Promise<Strip | null> {
   const facts = await db
     .selectFrom('facts')
-    .selectAll()
+    .select(['list', 'fact', sql<string>`substr(observed_at, 1, 10)`.as('day')])
+    .distinct()
     .where('plot', '=', plot.code)
     .where('list', 'in', ['stages', 'actions', 'findings'])
     .where('status', 'in', ['current', 'done', 'present'])
-    .orderBy('observed_at')
+    .orderBy('day')
     .execute();
   const due = await db
     .selectFrom('follow_ups')
-    .select(['due_to', 'item'])
+    .select(['due_to', 'kind'])
+    .distinct()
     .where('plot', '=', plot.code)
     .where('bucket', 'not in', ['settled', 'to_decide'])
     .where('due_to', 'is not', null)
     .execute();
-  const { observed, marks } = onTheStrip(
-    facts.map(showFact),
-    new Map(facts.map((row) => [row.id, row.observed_at.slice(0, 10)])),
-  );
-  const dueMarks = due.map((row) => ({
-    day: row.due_to!,
-    kind: 'due' as const,
-    words: (JSON.parse(row.item) as { kind: string }).kind,
-  }));
+  const { observed, marks } = onTheStrip(facts);
+  const dueMarks = due.map(({ due_to, kind }) => ({ day: due_to!, kind: 'due' as const, words: kind }));
   return seasonStrip(plot.crop, observed, [...marks, ...dueMarks], today);
 }
 
 /** A stage is drawn where it was first seen; work on the day that it was done. */
-function onTheStrip(facts: FactShown[], dayOf: Map<string, string>) {
+function onTheStrip(rows: { list: string; fact: string; day: string }[]) {
   const observed = new Map<Stage, string>();
   const marks: { day: string; kind: 'done' | 'problem'; words: string }[] = [];
-  for (const { id, list, fact, sentence } of facts) {
-    const day = dayOf.get(id)!;
-    if (list === 'stages' && 'stage' in fact && !observed.has(fact.stage)) observed.set(fact.stage, day);
-    if (list === 'actions') marks.push({ day: doneOn(fact) ?? day, kind: 'done', words: sentence });
-    if (list === 'findings') marks.push({ day, kind: 'problem', words: sentence });
+  for (const { list, fact: text, day } of rows) {
+    const read = { list, fact: JSON.parse(text) } as Fact;
+    if (read.list === 'stages' && !observed.has(read.fact.stage)) observed.set(read.fact.stage, day);
+    if (read.list === 'actions')
+      marks.push({ day: doneOn(read.fact) ?? day, kind: 'done', words: sayFact(read) });
+    if (read.list === 'findings') marks.push({ day, kind: 'problem', words: sayFact(read) });
   }
   return { observed: [...observed].map(([stage, day]) => ({ stage, day })), marks };
 }
 
-const doneOn = (fact: FactShown['fact']): string | null =>
-  'when' in fact && fact.when && 'from' in fact.when ? fact.when.from : null;
+const doneOn = ({ when }: ActionFact): string | null => (when && 'from' in when ? when.from : null);
 
 function expectedNow(plot: Plot, today: string): string | null {
   const stages = plot.crop ? expectedStages(plot.crop) : [];
