@@ -47,7 +47,7 @@ export async function notePage(diary: Diary, id: string): Promise<NotePage | nul
   const row = await findNote(db, id);
   if (!row) return null;
   const [facts, photos, read, corrections, plot] = await Promise.all([
-    factsOfNotes(db, [id]),
+    factsOfNotes(db, [id], 'with traces'),
     photosOfNotes(db, [id]),
     db.selectFrom('readings').select('reading').where('note_id', '=', id).executeTakeFirst(),
     db.selectFrom('corrections').selectAll().where('note_id', '=', id).orderBy('at').orderBy('id').execute(),

@@ -65,7 +65,7 @@ export interface Story {
   strip: Strip | null;
 }
 
-const NOTES_A_PAGE = 40;
+const NOTES_A_PAGE = 25;
 const LISTS_OF: Record<Exclude<Show, 'notes' | 'photos'>, string> = {
   problems: 'findings',
   work: 'actions',
@@ -138,7 +138,7 @@ async function showDays(
   { problem, show }: StoryFilter,
 ): Promise<StoryDay[]> {
   const ids = notes.map(({ id }) => id);
-  const facts = grouped(await factsOfNotes(db, ids), (row) => row.note_id);
+  const facts = grouped(await factsOfNotes(db, ids, 'without traces'), (row) => row.note_id);
   const photos = grouped(await photosOfNotes(db, ids), (row) => row.note_id);
   const list = show && show !== 'notes' && show !== 'photos' ? LISTS_OF[show] : null;
   const shown = notes.map((note): StoryNote => {

@@ -1,4 +1,5 @@
 /** SQL of notes, their readings, facts and corrections. */
+import { sql } from 'kysely';
 import type { Db } from './open-store.ts';
 import type { CorrectionRow, FactRow, NoteRow } from './tables.ts';
 
@@ -36,12 +37,30 @@ export async function replaceReading(
       .execute();
 }
 
-export const factsOfNotes = (db: Db, noteIds: string[]): Promise<FactRow[]> =>
+/** Traces are long, and only a note's own page shows them. */
+export const factsOfNotes = (
+  db: Db,
+  noteIds: string[],
+  traces: 'with traces' | 'without traces',
+): Promise<FactRow[]> =>
   noteIds.length === 0
     ? Promise.resolve([])
     : db
         .selectFrom('facts')
-        .selectAll()
+        .select([
+          'id',
+          'note_id',
+          'place',
+          'list',
+          'plot',
+          'other_plot',
+          'kind',
+          'status',
+          'observed_at',
+          'origin',
+        ])
+        .select(['fact', 'words', 'evidence'])
+        .select(traces === 'with traces' ? 'trace' : sql<null>`null`.as('trace'))
         .where('note_id', 'in', noteIds)
         .orderBy('note_id')
         .orderBy('place')

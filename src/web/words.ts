@@ -3,6 +3,7 @@
 import type { FactShown } from '../diary/shown.ts';
 import type { ItemStepKind } from '../followups/item.ts';
 import { sayDay } from '../reading/say-fact.ts';
+import { factWords } from './fact-words.ts';
 import { markedText } from './marked-text.ts';
 import { traceWords } from './trace-words.ts';
 
@@ -84,6 +85,7 @@ export const WORDS_FOR_VIEWS = {
   sayDayAndYear,
   several,
   factClass,
+  factWords,
   isOfWater,
   capital,
   plotHref,
